@@ -1,0 +1,352 @@
+package client
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"paceleaf/generator/basis"
+	"paceleaf/generator/source"
+	"paceleaf/generator/unit"
+)
+
+// judge holds the clinic against itself.
+func (c *Clinic) judge() (faults source.Faults) {
+	wrong := func(at basis.Origin, what, instead string) {
+		faults.Add(source.Fault{File: at.File, Key: at.Key, What: what, Instead: instead})
+	}
+	unique := func(seen map[string]bool, id string, at basis.Origin, thing string) {
+		if seen[id] {
+			wrong(at.At("id"), fmt.Sprintf("%s %q stands twice", thing, id), "give each an id of its own")
+		}
+		seen[id] = true
+	}
+	if c.Paceleaf > Format {
+		wrong(c.At.At("paceleaf"), fmt.Sprintf("this folder is of format %d; this version reads format %d", c.Paceleaf, Format), "use a newer Paceleaf")
+	}
+	therapists, places, gauges := map[string]bool{}, map[string]bool{}, map[string]bool{}
+	for _, t := range c.Therapists {
+		unique(therapists, t.ID, t.At, "therapist")
+	}
+	for _, g := range c.Gauges {
+		unique(gauges, g.ID, g.At, "gauge")
+	}
+	for i := range c.Places {
+		p := &c.Places[i]
+		unique(places, p.ID, p.At, "place")
+		devices := map[string]bool{}
+		for j := range p.Devices {
+			unique(devices, p.Devices[j].ID, p.Devices[j].At, "device")
+		}
+	}
+	return faults
+}
+
+// Format is the number of the format that this version reads.
+const Format = 1
+
+// Place returns the place of that id; nil where there is none.
+func (c *Clinic) Place(id string) *Place {
+	for i := range c.Places {
+		if c.Places[i].ID == id {
+			return &c.Places[i]
+		}
+	}
+	return nil
+}
+
+// Therapist returns the therapist of that id; nil where there is none.
+func (c *Clinic) Therapist(id string) *Therapist {
+	for i := range c.Therapists {
+		if c.Therapists[i].ID == id {
+			return &c.Therapists[i]
+		}
+	}
+	return nil
+}
+
+// Gauge returns the gauge of that id; nil where there is none.
+func (c *Clinic) Gauge(id string) *Gauge {
+	for i := range c.Gauges {
+		if c.Gauges[i].ID == id {
+			return &c.Gauges[i]
+		}
+	}
+	return nil
+}
+
+// Device returns the device of that id; nil where there is none.
+func (p *Place) Device(id string) *Device {
+	for i := range p.Devices {
+		if p.Devices[i].ID == id {
+			return &p.Devices[i]
+		}
+	}
+	return nil
+}
+
+// judge holds a client against itself and the clinic.
+func (r *reader) judge() {
+	c := r.c
+	r.place(c.Place, c.At.At("place"))
+	r.events()
+	for _, s := range c.Stages {
+		r.therapist(s.By, s.At.At("by"))
+	}
+	for _, o := range c.Opened {
+		r.therapist(o.By, o.At.At("by"))
+	}
+	for _, w := range c.Waived {
+		r.therapist(w.By, w.At.At("by"))
+	}
+	for i := range c.Limits {
+		r.limit(&c.Limits[i])
+	}
+	for _, a := range c.Away {
+		r.place(a.Place, a.At.At("place"))
+		if a.Until.Before(a.From) {
+			r.wrong(a.At.At("until"), fmt.Sprintf("until %s lies before from %s", a.Until, a.From), "write the last day away")
+		}
+	}
+	for id, s := range c.Setups {
+		r.setup(id, s)
+	}
+	for i := range c.Tests {
+		r.tests(&c.Tests[i])
+	}
+	r.blocks()
+}
+
+func (r *reader) place(id string, at basis.Origin) {
+	if id == "" || r.clinic.Place(id) != nil {
+		return
+	}
+	var ids []string
+	for _, p := range r.clinic.Places {
+		ids = append(ids, p.ID)
+	}
+	r.wrong(at, fmt.Sprintf("there is no place %q in clinic.toml", id), "write one of "+strings.Join(ids, ", "))
+}
+
+func (r *reader) therapist(id string, at basis.Origin) {
+	if id == "" || r.clinic.Therapist(id) != nil {
+		return
+	}
+	var ids []string
+	for _, t := range r.clinic.Therapists {
+		ids = append(ids, t.ID)
+	}
+	r.wrong(at, fmt.Sprintf("there is no therapist %q in clinic.toml", id), "write one of "+strings.Join(ids, ", "))
+}
+
+func (r *reader) events() {
+	for _, e := range r.c.Events {
+		if e.Kind == Operation && e.Procedure == "" {
+			r.wrong(e.At.At("kind"), "an operation without its procedure", `write procedure = "acl-reconstruction"`)
+		}
+		if e.Procedure == "acl-reconstruction" && e.Graft == "" {
+			r.wrong(e.At.At("procedure"), "a reconstruction without its graft", `write graft = "hamstring", "patellar-tendon", "quadriceps-tendon" or "allograft"`)
+		}
+		if e.Graft != "" && e.Graft != "allograft" && e.GraftFrom == "" {
+			r.wrong(e.At.At("graft"), "the leg that gave the graft is not said", `write graft_from = "left" or "right"`)
+		}
+		if e.GraftFrom != "" && e.GraftFrom != e.Side && r.c.OtherLeg == "sound" {
+			r.wrong(r.c.At.At("other_leg"), "the other leg gave the graft, yet it is called sound", `write other_leg = "donor"`)
+		}
+	}
+}
+
+func (r *reader) limit(l *Limit) {
+	if what, instead := l.Allowance.Misfit(l.Kind); what != "" {
+		r.wrong(l.At.At("kind"), what, instead)
+	}
+	if l.Lifts != nil && !l.Lifts.After(l.From) {
+		r.wrong(l.At.At("lifts"), fmt.Sprintf("lifts %s does not lie after from %s", l.Lifts, l.From), "write the first day without the limit")
+	}
+}
+
+func (r *reader) setup(id string, s Setup) {
+	if s.Gauge != "" && r.clinic.Gauge(s.Gauge) == nil {
+		r.wrong(s.At.At("gauge"), fmt.Sprintf("there is no gauge %q in clinic.toml", s.Gauge), "write the id of a [[gauge]]")
+	}
+	if s.Device == "" {
+		return
+	}
+	at := s.Place
+	if at == "" {
+		at = r.c.Place
+	} else {
+		r.place(at, s.At.At("place"))
+	}
+	if place := r.clinic.Place(at); place != nil && place.Device(s.Device) == nil {
+		r.wrong(s.At.At("device"), fmt.Sprintf("there is no device %q at %s", s.Device, at), "write the id of a [[place.device]] of that place")
+	}
+}
+
+func (r *reader) tests(d *TestDay) {
+	r.therapist(d.By, d.At.At("by"))
+	seen := map[string]bool{}
+	for i := range d.Strength {
+		s := &d.Strength[i]
+		if seen[s.Test] {
+			r.wrong(s.At.At("test"), fmt.Sprintf("%s stands twice on this day", s.Test), "give the second a name of its own, such as "+s.Test+"-60")
+		}
+		seen[s.Test] = true
+		r.strength(d, s)
+	}
+	for i := range d.Lifts {
+		l := &d.Lifts[i]
+		if seen[l.Exercise] {
+			r.wrong(l.At.At("exercise"), fmt.Sprintf("%s stands twice on this day", l.Exercise), "keep the heaviest set")
+		}
+		seen[l.Exercise] = true
+		for _, leg := range []struct {
+			name string
+			set  Set
+		}{{"left", l.Left}, {"right", l.Right}, {"both", l.Both}} {
+			r.set(l, leg.name, leg.set)
+		}
+	}
+}
+
+// Conditions of a test of force: what the day says, else the set-up of that test.
+func (c *Client) Conditions(s *Strength) Conditions {
+	have, typed := s.Conditions, c.Setups[s.Test].Conditions
+	if have.Gauge == "" {
+		have.Gauge = typed.Gauge
+	}
+	if have.Mode == "" {
+		have.Mode = typed.Mode
+	}
+	if have.Mode == "" {
+		have.Mode = IsometricMode
+	}
+	if !have.Angle.OK() {
+		have.Angle = typed.Angle
+	}
+	if have.Speed == nil {
+		have.Speed = typed.Speed
+	}
+	if have.Tared == nil {
+		have.Tared = typed.Tared
+	}
+	if !have.Shank.OK() {
+		have.Shank = typed.Shank
+	}
+	return have
+}
+
+// Arm is the lever of a leg: what the day says, else the set-up.
+func (c *Client) Arm(s *Strength, side unit.Side) basis.Num[unit.Metres] {
+	pull, arm := s.Left, c.Setups[s.Test].Left
+	if side == unit.Right {
+		pull, arm = s.Right, c.Setups[s.Test].Right
+	}
+	if pull.Arm.OK() {
+		return pull.Arm
+	}
+	return arm.Arm
+}
+
+// Needs says whether a test of force must be corrected for gravity: isometric, away from 90 degrees, not tared.
+func (c Conditions) Untared() bool {
+	angle, ok := c.Angle.Value()
+	return c.Mode == IsometricMode && ok && angle != 90 && (c.Tared == nil || !*c.Tared)
+}
+
+func (r *reader) strength(d *TestDay, s *Strength) {
+	have := r.c.Conditions(s)
+	tested := len(s.Left.Peak)+len(s.Right.Peak) > 0
+	switch {
+	case have.Gauge != "" && r.clinic.Gauge(have.Gauge) == nil && s.Gauge != "":
+		r.wrong(s.At.At("gauge"), fmt.Sprintf("there is no gauge %q in clinic.toml", have.Gauge), "write the id of a [[gauge]]")
+	case have.Mode == IsometricMode && !have.Angle.OK() && tested:
+		r.wrong(s.At.At("test"), fmt.Sprintf("%s does not say at which bend it was made", s.Test), fmt.Sprintf("write angle_deg here, or once in [setup.%s] of client.toml", s.Test))
+	case have.Untared() && tested && (have.Tared == nil || !have.Shank.OK()):
+		r.wrong(s.At.At("test"), fmt.Sprintf("%s was made away from 90°, where the weight of the shank counts", s.Test),
+			fmt.Sprintf("add shank_cm and tared = true or false in [setup.%s] of client.toml", s.Test))
+	}
+	for _, leg := range []struct {
+		name string
+		pull Pull
+	}{{"left", s.Left}, {"right", s.Right}} {
+		values := len(leg.pull.Peak) + len(leg.pull.Torque)
+		if values > 0 && (leg.pull.NotTested != "" || leg.pull.StoppedForPain) {
+			r.wrong(s.At.At(leg.name), fmt.Sprintf("the %s leg has values and is called not tested", leg.name), "keep one of the two")
+		}
+	}
+}
+
+// stronger is how much stronger the operated leg may look before it is asked about. Chosen: common practice, no source.
+const stronger = 1.15
+
+// Suspicious asks about values that are possible but rarely true: the operated leg stronger, a lever typed in millimetres
+// is refused by its bounds already.
+func (c *Client) Suspicious(side unit.Side) (faults source.Faults) {
+	for i := range c.Tests {
+		for j := range c.Tests[i].Strength {
+			s := &c.Tests[i].Strength[j]
+			operated, other := best(s.Left.Peak), best(s.Right.Peak)
+			if side == unit.Right {
+				operated, other = other, operated
+			}
+			if other > 0 && float64(operated) > float64(stronger*float64(other)) {
+				faults.Add(source.Fault{File: s.At.File, Line: s.At.Line, Key: s.At.At("test").Key, Ask: true,
+					What:    fmt.Sprintf("%s: the operated leg looks more than 15 percent stronger than the other", s.Test),
+					Instead: "see whether left and right were swapped"})
+			}
+		}
+	}
+	return faults
+}
+
+func best(trials []basis.Num[unit.Newtons]) (top unit.Newtons) {
+	for _, t := range trials {
+		top = max(top, t.Or(0))
+	}
+	return top
+}
+
+func (r *reader) set(l *Lift, name string, s Set) {
+	at := l.At.At(name)
+	switch {
+	case s.Plates.OK() && s.Moved.OK():
+		r.wrong(at, "plates and moved load together", "keep one: plates_kg is what is put on, moved_kg is all that moves")
+	case (s.Plates.OK() || s.Moved.OK()) && !s.Reps.OK():
+		r.wrong(at, "a load without repetitions", "write reps and reserve")
+	case s.Reps.OK() && !s.Reserve.OK():
+		r.wrong(at, "repetitions without what was in reserve", "write reserve = 0 for a set to failure")
+	case s.Reps.OK() && !s.Plates.OK() && !s.Moved.OK():
+		r.wrong(at, "repetitions without a load", "write plates_kg or moved_kg")
+	}
+}
+
+func (r *reader) blocks() {
+	blocks := r.c.Blocks
+	for i := range blocks {
+		b := &blocks[i]
+		r.therapist(b.By, b.At.At("by"))
+		for _, o := range b.Overrides {
+			r.override(o)
+		}
+		if i == 0 {
+			continue
+		}
+		before := &blocks[i-1]
+		if end := before.Starts.AddWeeks(before.Weeks); b.Starts.Before(end) && !before.Starts.IsZero() && !b.Starts.IsZero() {
+			r.wrong(b.At.At("starts"), fmt.Sprintf("block %d begins %s, while block %d runs to %s", b.Number, b.Starts, before.Number, end.AddDays(-1)),
+				fmt.Sprintf("begin on %s or later, or shorten block %d", end, before.Number))
+		}
+	}
+}
+
+// reasons are the words that an override's reason begins with.
+var reasons = []string{"pain", "swelling", "travel", "equipment", "technique", "wish", "surgeon"}
+
+func (r *reader) override(o Override) {
+	word, _, _ := strings.Cut(o.Reason, ":")
+	if !slices.Contains(reasons, strings.TrimSpace(word)) {
+		r.wrong(o.At.At("reason"), fmt.Sprintf("reason %q does not begin with a known word", o.Reason),
+			"begin with one of "+strings.Join(reasons, ", ")+"; more words after a colon")
+	}
+}

@@ -1,0 +1,179 @@
+package client
+
+import (
+	"fmt"
+	"slices"
+	"strconv"
+	"strings"
+
+	"paceleaf/generator/basis"
+	"paceleaf/generator/source"
+	"paceleaf/generator/unit"
+)
+
+// ReadClinic reads clinic.toml.
+func ReadClinic(folder source.Folder) (*Clinic, source.Faults) {
+	const name = "clinic.toml"
+	data, _, err := folder.Read(name)
+	if err != nil {
+		return nil, source.Faults{{File: name, What: "there is no clinic.toml here", Instead: "go to the clinic's folder, name it by --clinic, or begin one by: paceleaf start clinic"}}
+	}
+	c := &Clinic{}
+	faults := source.TOML(name, data, c)
+	if len(faults.Wrong()) == 0 {
+		faults = append(faults, c.judge()...)
+	}
+	faults.Sort()
+	return c, faults
+}
+
+// Codes lists the clients of a clinic, sorted, with faults for names that are no codes.
+func Codes(folder source.Folder) (codes []string, faults source.Faults) {
+	for _, e := range folder.List("clients") {
+		switch {
+		case !e.Dir:
+			faults.Add(source.Fault{File: "clients/" + e.Name, What: "a file stands where only clients' folders may stand", Instead: "move it into a client's folder, or away"})
+		case !kebab(e.Name):
+			faults.Add(source.Fault{File: "clients/" + e.Name, What: fmt.Sprintf("%q is no code of a client", e.Name), Instead: "write small letters, digits and hyphens, as in tern-04; no names"})
+		default:
+			codes = append(codes, e.Name)
+		}
+	}
+	return codes, faults
+}
+
+// Read reads one client whole: its folder and its rows of the day sheets. All mistakes are returned at once; the
+// client may be used only where there are none.
+func Read(folder source.Folder, code string, clinic *Clinic, sheets *Sheets) (*Client, source.Faults) {
+	r := &reader{folder: folder, dir: "clients/" + code, clinic: clinic, c: &Client{Code: code}}
+	if !fill(r, "client.toml", &r.c.Person) {
+		r.faults.Add(source.Fault{File: r.dir + "/client.toml", What: "this file is missing", Instead: "begin it by: paceleaf start client " + code})
+	}
+	for _, e := range folder.List(r.dir) {
+		r.entry(e)
+	}
+	if data, _, err := folder.Read(r.dir + "/note.md"); err == nil {
+		r.c.Note = string(data)
+		r.c.Files = append(r.c.Files, r.dir+"/note.md")
+	}
+	r.sheets(sheets)
+	slices.SortFunc(r.c.Tests, func(a, b TestDay) int { return a.On.Compare(b.On) })
+	slices.SortFunc(r.c.Blocks, func(a, b Block) int { return a.Number - b.Number })
+	r.judge()
+	slices.Sort(r.c.Files)
+	r.c.Files = slices.Compact(r.c.Files)
+	r.faults.Sort()
+	return r.c, r.faults
+}
+
+// reader gathers one client and the mistakes of its files.
+type reader struct {
+	folder source.Folder
+	dir    string
+	clinic *Clinic
+	c      *Client
+	faults source.Faults
+}
+
+func (r *reader) wrong(at basis.Origin, what, instead string) {
+	r.faults.Add(source.Fault{File: at.File, Line: at.Line, Key: at.Key, What: what, Instead: instead})
+}
+
+func (r *reader) ask(at basis.Origin, what, instead string) {
+	r.faults.Add(source.Fault{File: at.File, Line: at.Line, Key: at.Key, What: what, Instead: instead, Ask: true})
+}
+
+// fill reads a file of the client's folder into a value; false where it is missing.
+func fill[T any](r *reader, name string, into *T) bool {
+	name = r.dir + "/" + name
+	data, _, err := r.folder.Read(name)
+	if err != nil {
+		return false
+	}
+	r.c.Files = append(r.c.Files, name)
+	r.faults = append(r.faults, source.TOML(name, data, into)...)
+	return true
+}
+
+// entry reads what a name in the client's folder stands for; an unknown name is a mistake.
+func (r *reader) entry(e source.Entry) {
+	switch {
+	case e.Name == "client.toml", e.Name == "note.md":
+	case e.Dir && e.Name == "tests":
+		r.each("tests", r.testDay)
+	case e.Dir && e.Name == "blocks":
+		r.each("blocks", r.block)
+	default:
+		r.wrong(basis.Origin{File: r.dir + "/" + e.Name}, "a file or folder of this name is not known",
+			"a client's folder holds client.toml, note.md, tests/ and blocks/")
+	}
+}
+
+func (r *reader) each(dir string, read func(name, full string)) {
+	for _, e := range r.folder.List(r.dir + "/" + dir) {
+		full := r.dir + "/" + dir + "/" + e.Name
+		if e.Dir {
+			r.wrong(basis.Origin{File: full}, "a folder stands where only files may stand", "move its files up, or away")
+			continue
+		}
+		read(e.Name, full)
+	}
+}
+
+func (r *reader) testDay(name, full string) {
+	stem, isTOML := strings.CutSuffix(name, ".toml")
+	on, err := unit.ParseDay(stem)
+	if !isTOML || err != nil {
+		r.wrong(basis.Origin{File: full}, "this name is no test day", "name the file by its day, as in tests/2026-04-06.toml")
+		return
+	}
+	day := TestDay{On: on}
+	fill(r, "tests/"+name, &day)
+	r.c.Tests = append(r.c.Tests, day)
+}
+
+func (r *reader) block(name, full string) {
+	stem, isTOML := strings.CutSuffix(name, ".toml")
+	n, err := strconv.Atoi(stem)
+	if !isTOML || err != nil || n < 1 || n > 999 || strconv.Itoa(n) != stem {
+		r.wrong(basis.Origin{File: full}, "this name is no block", "name the file by its number, as in blocks/3.toml")
+		return
+	}
+	block := Block{Number: n}
+	fill(r, "blocks/"+name, &block)
+	r.c.Blocks = append(r.c.Blocks, block)
+}
+
+// sheets takes the client's rows from the clinic's day sheets. A day may stand in a file or in a sheet, not in both.
+func (r *reader) sheets(sheets *Sheets) {
+	if sheets == nil {
+		return
+	}
+	for _, row := range sheets.rows[r.c.Code] {
+		for _, have := range r.c.Tests {
+			if have.On == row.on {
+				r.wrong(basis.Origin{File: row.file, Line: row.line}, fmt.Sprintf("%s has this day already in %s", r.c.Code, have.At.File), "keep one of the two")
+			}
+		}
+		day, faults := sheets.day(row, r.c)
+		r.faults = append(r.faults, faults...)
+		r.c.Tests = append(r.c.Tests, day)
+		r.c.Files = append(r.c.Files, row.file)
+	}
+}
+
+// IsCode reports whether a text may be a client's code.
+func IsCode(s string) bool { return kebab(s) }
+
+// kebab reports whether s is an id: small letters, digits and single hyphens.
+func kebab(s string) bool {
+	if s == "" || strings.HasPrefix(s, "-") || strings.HasSuffix(s, "-") || strings.Contains(s, "--") {
+		return false
+	}
+	for _, c := range s {
+		if (c < 'a' || c > 'z') && (c < '0' || c > '9') && c != '-' {
+			return false
+		}
+	}
+	return true
+}

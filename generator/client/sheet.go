@@ -1,0 +1,324 @@
+package client
+
+import (
+	"fmt"
+	"io"
+	"regexp"
+	"slices"
+	"strconv"
+	"strings"
+
+	"paceleaf/generator/basis"
+	"paceleaf/generator/source"
+	"paceleaf/generator/unit"
+)
+
+// The day sheet says the same as a test file in one row a client. Heads are the keys and ids of the test file, with the
+// leg behind a test and a unit where it is not newtons or centimetres: knee-extension.left.lbf. A cell "-" is not
+// tested; "x" is tried and stopped for pain.
+
+// Sheets are the day sheets of a clinic, read once, with the rows of each client.
+type Sheets struct {
+	rows  map[string][]sheetRow
+	codes []string
+}
+
+type sheetRow struct {
+	file  string
+	line  int
+	on    unit.Day
+	heads []string
+	cells []string
+}
+
+// strengthTests are the tests of force that a sheet may name; any other id with a leg behind it is a lift.
+var strengthTests = []string{"knee-extension", "knee-flexion", "hip-abduction", "hip-adduction", "hip-extension", "plantarflexion"}
+
+// hopTests are the heads of hops, with the unit of their bare cells.
+var hopTests = map[string]string{"hop-single": "distance_cm", "hop-triple": "distance_cm", "hop-crossover": "distance_cm",
+	"hop-timed-6m": "time_s", "hop-side": "count", "hop-vertical": "distance_cm"}
+
+// questionnaires are the ids of scores that a sheet may name.
+var questionnaires = []string{"acl-rsi", "short-acl-rsi", "ikdc", "koos", "kos-adls", "lefs", "tsk-11", "tegner"}
+
+// plainHeads are keys of the test day itself.
+var plainHeads = []string{"by", "mass_kg", "mass_lb", "pain_worst", "pain_next_morning", "pain_kind", "effusion", "quads_lag_deg", "reason",
+	"left.lacks_extension_deg", "left.beyond_straight_deg", "left.flexion_deg",
+	"right.lacks_extension_deg", "right.beyond_straight_deg", "right.flexion_deg"}
+
+// ReadSheets reads days/*.csv.
+func ReadSheets(folder source.Folder) (*Sheets, source.Faults) {
+	s := &Sheets{rows: map[string][]sheetRow{}}
+	var faults source.Faults
+	for _, e := range folder.List("days") {
+		name := "days/" + e.Name
+		stem, isCSV := strings.CutSuffix(e.Name, ".csv")
+		on, err := unit.ParseDay(stem)
+		if e.Dir || !isCSV || err != nil {
+			faults.Add(source.Fault{File: name, What: "this name is no day sheet", Instead: "name the file by its day, as in days/2026-04-06.csv"})
+			continue
+		}
+		data, _, err := folder.Read(name)
+		if err != nil {
+			faults.Add(source.Fault{File: name, What: "the file cannot be read", Instead: "see that it is a plain file below 1 MB"})
+			continue
+		}
+		sheet, wrong := source.ReadSheet(name, data)
+		faults = append(faults, wrong...)
+		if len(wrong.Wrong()) == 0 {
+			faults = append(faults, s.take(sheet, on)...)
+		}
+	}
+	slices.Sort(s.codes)
+	return s, faults
+}
+
+// take judges the heads and files the rows by client.
+func (s *Sheets) take(sheet *source.Sheet, on unit.Day) (faults source.Faults) {
+	heads := make([]string, len(sheet.Heads))
+	code := -1
+	for i, h := range sheet.Heads {
+		heads[i] = h.Text
+		if h.Text == "code" {
+			code = i
+		} else if what, instead := judgeHead(h.Text); what != "" {
+			faults.Add(source.Fault{File: sheet.File, Line: h.Line, What: what, Instead: instead})
+		}
+	}
+	if code < 0 {
+		faults.Add(source.Fault{File: sheet.File, Line: 1, What: "no column is headed code", Instead: "head the column of the clients' codes: code"})
+		return faults
+	}
+	seen := map[string]int{}
+	for _, row := range sheet.Rows {
+		id := row.Cells[code].Text
+		if first, twice := seen[id]; twice {
+			faults.Add(source.Fault{File: sheet.File, Line: row.Line, What: fmt.Sprintf("%s has a row already, on line %d", id, first), Instead: "keep one row a client"})
+			continue
+		}
+		seen[id] = row.Line
+		cells := make([]string, len(row.Cells))
+		for i, c := range row.Cells {
+			cells[i] = c.Text
+		}
+		if _, known := s.rows[id]; !known {
+			s.codes = append(s.codes, id)
+		}
+		s.rows[id] = append(s.rows[id], sheetRow{sheet.File, row.Line, on, heads, cells})
+	}
+	return faults
+}
+
+// Strangers returns a fault for each row whose client has no folder.
+func (s *Sheets) Strangers(codes []string) (faults source.Faults) {
+	for _, code := range s.codes {
+		if !slices.Contains(codes, code) {
+			row := s.rows[code][0]
+			faults.Add(source.Fault{File: row.file, Line: row.line, What: fmt.Sprintf("there is no client %q", code),
+				Instead: "write the code of a folder in clients/, or begin one by: paceleaf start client CODE"})
+		}
+	}
+	return faults
+}
+
+// head is a column's meaning: a test with a leg, and the key in which its cells are written.
+type head struct {
+	test, leg, ending string
+}
+
+func splitHead(text string) (h head) {
+	parts := strings.Split(text, ".")
+	h.test = parts[0]
+	if len(parts) > 1 {
+		h.leg = parts[1]
+	}
+	if len(parts) > 2 {
+		h.ending = strings.Join(parts[2:], ".")
+	}
+	return h
+}
+
+func judgeHead(text string) (what, instead string) {
+	if slices.Contains(plainHeads, text) || slices.Contains(questionnaires, text) {
+		return "", ""
+	}
+	h := splitHead(text)
+	legs := h.leg == "left" || h.leg == "right" || h.leg == "both"
+	switch {
+	case h.leg == "range_deg" && h.ending == "" && kebab(h.test):
+		return "", ""
+	case !kebab(h.test) || !legs:
+		return fmt.Sprintf("head %q is not known", text),
+			"write a key of the test file (mass_kg, left.flexion_deg), a score (acl-rsi), or a test and leg (knee-extension.left)"
+	case h.ending != "" && !slices.Contains([]string{"n", "kgf", "lbf", "nm", "cm", "in", "s"}, h.ending):
+		return fmt.Sprintf("unit %q of head %q is not known", h.ending, text), "write n, kgf, lbf, nm, cm, in or s, or leave the unit out"
+	}
+	return "", ""
+}
+
+// day makes the test day of a row: the same keys as a test file has, walked by the same reader.
+func (s *Sheets) day(row sheetRow, c *Client) (TestDay, source.Faults) {
+	d := sheetDay{row: row, doc: map[string]any{}, heads: map[string]string{}}
+	for i, text := range row.heads {
+		if text != "code" && row.cells[i] != "-" && row.cells[i] != "" {
+			d.cell(text, row.cells[i])
+		}
+	}
+	day := TestDay{On: row.on}
+	faults := source.Fill(d.doc, d.origin, &day)
+	for i := range faults {
+		faults[i].Line = row.line
+	}
+	day.On = row.on
+	return day, append(d.faults, faults...)
+}
+
+// sheetDay gathers the cells of a row as the document that a test file would be.
+type sheetDay struct {
+	row    sheetRow
+	doc    map[string]any
+	heads  map[string]string // path in the document -> head of the column
+	faults source.Faults
+}
+
+// origin names file, row and column of a path of the document.
+func (d *sheetDay) origin(path string) basis.Origin {
+	o := basis.Origin{File: d.row.file, Line: d.row.line, Key: path}
+	for p := path; p != ""; p = parent(p) {
+		if h, known := d.heads[p]; known {
+			o.Key = h
+			break
+		}
+	}
+	return o
+}
+
+func parent(path string) string {
+	if i := strings.LastIndexAny(path, ".["); i >= 0 {
+		return path[:i]
+	}
+	return ""
+}
+
+func (d *sheetDay) cell(text, cell string) {
+	switch {
+	case slices.Contains(plainHeads, text):
+		d.set(text, scalar(cell), text)
+	case slices.Contains(questionnaires, text):
+		i := d.entry("questionnaire", "id", text)
+		d.set(fmt.Sprintf("questionnaire[%d].score", i), scalar(cell), text)
+	default:
+		d.test(splitHead(text), text, cell)
+	}
+}
+
+var shortSet = regexp.MustCompile(`\d\s*(kg|lb)?\s*[x×]\s*\d`)
+
+func (d *sheetDay) test(h head, text, cell string) {
+	switch {
+	case h.leg == "range_deg":
+		i := d.entry("lift", "exercise", h.test)
+		d.set(fmt.Sprintf("lift[%d].range_deg", i), numbers(cell), text)
+	case hopTests[h.test] != "":
+		i := d.entry("hop", "test", strings.TrimPrefix(h.test, "hop-"))
+		key := map[string]string{"": hopTests[h.test], "cm": "distance_cm", "in": "distance_in", "s": "time_s"}[h.ending]
+		d.leg(fmt.Sprintf("hop[%d].%s", i, h.leg), key, numbers(cell), text, cell)
+	case slices.Contains(strengthTests, h.test):
+		i := d.entry("strength", "test", h.test)
+		key := "peak_" + h.ending
+		switch h.ending {
+		case "":
+			key = "peak_n"
+		case "nm":
+			key = "torque_nm"
+		}
+		d.leg(fmt.Sprintf("strength[%d].%s", i, h.leg), key, numbers(cell), text, cell)
+	default:
+		i := d.entry("lift", "exercise", h.test)
+		path := fmt.Sprintf("lift[%d].%s", i, h.leg)
+		if shortSet.MatchString(cell) {
+			d.set(path, cell, text)
+			return
+		}
+		d.leg(path, "", nil, text, cell)
+	}
+}
+
+// leg sets the value of one leg, or that it was stopped for pain.
+func (d *sheetDay) leg(path, key string, value any, text, cell string) {
+	switch {
+	case cell == "x":
+		d.set(path+".stopped_for_pain", true, text)
+	case key == "" || value == nil:
+		d.faults.Add(source.Fault{File: d.row.file, Line: d.row.line, What: fmt.Sprintf("%q in column %s is no value", cell, text),
+			Instead: `write numbers with spaces between (318 331 325), a set (60x8+0), "-" for not tested or "x" for stopped for pain`})
+	default:
+		d.set(path+"."+key, value, text)
+	}
+}
+
+// entry finds or adds the entry of a list that has this id, and returns its place.
+func (d *sheetDay) entry(list, key, id string) int {
+	entries, _ := d.doc[list].([]map[string]any)
+	for i, e := range entries {
+		if e[key] == id {
+			return i
+		}
+	}
+	d.doc[list] = append(entries, map[string]any{key: id})
+	return len(entries)
+}
+
+var pathPart = regexp.MustCompile(`([^.\[\]]+)(?:\[(\d+)\])?`)
+
+// set puts a value at a path of the document and notes its column.
+func (d *sheetDay) set(path string, value any, column string) {
+	d.heads[path] = column
+	at := d.doc
+	parts := pathPart.FindAllStringSubmatch(path, -1)
+	for _, p := range parts[:len(parts)-1] {
+		if p[2] != "" {
+			i, _ := strconv.Atoi(p[2])
+			at = at[p[1]].([]map[string]any)[i]
+			continue
+		}
+		next, ok := at[p[1]].(map[string]any)
+		if !ok {
+			next = map[string]any{}
+			at[p[1]] = next
+		}
+		at = next
+	}
+	at[parts[len(parts)-1][1]] = value
+}
+
+// scalar reads a cell as TOML would: a whole number, a number, else a text.
+func scalar(cell string) any {
+	if n, err := strconv.ParseInt(cell, 10, 64); err == nil {
+		return n
+	}
+	if f, err := strconv.ParseFloat(cell, 64); err == nil {
+		return f
+	}
+	return cell
+}
+
+// numbers reads trials with spaces between; nil where one is no number.
+func numbers(cell string) any {
+	var list []any
+	for _, field := range strings.Fields(cell) {
+		n := scalar(field)
+		if _, isText := n.(string); isText {
+			return nil
+		}
+		list = append(list, n)
+	}
+	return list
+}
+
+// Hash writes the rows of a client, for the key by which its pages are known to be fresh.
+func (s *Sheets) Hash(code string, to io.Writer) {
+	for _, r := range s.rows[code] {
+		fmt.Fprintln(to, r.file, r.line, r.on, strings.Join(r.heads, "\x00"), strings.Join(r.cells, "\x00"))
+	}
+}

@@ -1,0 +1,126 @@
+// Package finding says what the tests say: torque, symmetry, error, doubt. It takes tests as they were typed and a day,
+// and looks at nothing dated after it. It decides nothing: what follows is for plan.
+package finding
+
+import (
+	"paceleaf/generator/basis"
+	"paceleaf/generator/unit"
+)
+
+// Findings is all that can be said of a client as of a day.
+type Findings struct {
+	AsOf     unit.Day
+	Measures map[string]Measure // by name, test.quantity: knee-extension.lsi, extension, pain
+	Order    []string           // names in the order of reading
+	Strength []StrengthTest     // every test of force, oldest first
+	Lifts    []LiftTest         // every lift, oldest first
+	Hops     []HopTest
+	Knees    []KneeDay // range, swelling, pain, day by day, oldest first
+	Doubts   []Doubt
+}
+
+// Measure is the newest value of one measure, or the reason why there is none.
+type Measure struct {
+	Name      string
+	Value     *basis.Step // number or word; nil or refused: not tested
+	Number    float64     // of a number
+	Unit      string
+	Grade     unit.Grade // of a word
+	OK        bool
+	On        unit.Day
+	Reason    string   // why not tested
+	Doubts    []string // a doubtful value opens nothing
+	SEM       *float64 // standard error of measurement in the measure's unit; nil: not published
+	SEMSource string
+}
+
+// StrengthTest is one test of force on one day.
+type StrengthTest struct {
+	On          unit.Day
+	Test        string
+	Gauge       string
+	Mode        string
+	Angle       basis.Num[unit.Degrees]
+	Score       string // best or mean
+	Left, Right Leg
+	LSI         basis.Num[unit.Percent] // operated over other, cut to a tenth
+	Preop       basis.Num[unit.Percent] // operated now over other before the operation
+	Conditions  string                  // one word for what may be trended together
+}
+
+// Leg is what one leg gave.
+type Leg struct {
+	Force          basis.Num[unit.Newtons]
+	Torque         basis.Num[unit.NewtonMetres]
+	PerKg          basis.Num[unit.NmPerKg]
+	Spread         basis.Num[unit.Percent]
+	NotTested      string
+	StoppedForPain bool
+	leverless      bool // no lever was typed: only forces can be compared
+}
+
+// LiftTest is one lift on one day.
+type LiftTest struct {
+	On                unit.Day
+	Exercise          string
+	Place             string
+	Device            string
+	Range             *unit.Reach
+	Left, Right, Both LiftLeg
+	LSI               basis.Num[unit.Percent]
+}
+
+// LiftLeg is the set of one leg and the maximum estimated from it.
+type LiftLeg struct {
+	Moved          basis.Num[unit.Kilograms]
+	Reps           basis.Num[unit.Count]
+	Reserve        basis.Num[unit.Count]
+	OneRM          basis.Num[unit.Kilograms]
+	NotTested      string
+	StoppedForPain bool
+	Doubts         []string
+}
+
+// HopTest is one hop test on one day.
+type HopTest struct {
+	On          unit.Day
+	Test        string
+	Left, Right HopLeg
+	LSI         basis.Num[unit.Percent]
+}
+
+// HopLeg is the score of one leg.
+type HopLeg struct {
+	Distance       basis.Num[unit.Metres]
+	Time           basis.Num[unit.Seconds]
+	Count          basis.Num[unit.Count]
+	NotTested      string
+	StoppedForPain bool
+}
+
+// KneeDay is how the knee was on one day.
+type KneeDay struct {
+	On            unit.Day
+	Pain          basis.Num[unit.Points]
+	Morning       basis.Num[unit.Points]
+	PainKind      string
+	Effusion      unit.Grade
+	EffusionAt    basis.Origin
+	EffusionValid bool // the sweep test needs a straight knee
+	Left, Right   KneeAngles
+	QuadsLag      basis.Num[unit.Degrees]
+	Mass          basis.Num[unit.Kilograms]
+}
+
+// KneeAngles is the range of one knee: Straight is 0 for straight, positive where it lacks, negative beyond.
+type KneeAngles struct {
+	Straight basis.Num[unit.Degrees]
+	Flexion  basis.Num[unit.Degrees]
+}
+
+// Doubt is a value that should be looked at before it is trusted.
+type Doubt struct {
+	ID   string // of the value
+	Says string
+	Code string
+}

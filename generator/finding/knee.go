@@ -1,0 +1,130 @@
+package finding
+
+import (
+	"paceleaf/generator/basis"
+	"paceleaf/generator/client"
+	"paceleaf/generator/formula"
+	"paceleaf/generator/unit"
+)
+
+// ByStraight turns the two keys of the straight end into one angle.
+var (
+	ByLacks  = basis.Rule{Name: "straight end, short of straight", Sum: "$1", Source: "0 is straight; what lacks counts positive"}
+	ByBeyond = basis.Rule{Name: "straight end, beyond straight", Sum: "0 − $1", Source: "0 is straight; what goes beyond counts negative"}
+	ByTenth  = basis.Rule{Name: "cut to a tenth", Sum: "down($1 ÷ $2) × $2", Source: "one rounding, toward caution"}
+	ByLooked = basis.Rule{Name: "looked at", Source: "sweep test, Sturgill 2009"}
+	byGiven  = basis.Rule{Name: "step of the cut"}
+)
+
+// knee takes range, swelling and pain of a day.
+func (f *finder) knee(d *client.TestDay) {
+	k := KneeDay{On: d.On, PainKind: string(d.PainKind), Effusion: d.Effusion, EffusionAt: d.At.At("effusion")}
+	pain := f.stem("pain", d, func(t *client.TestDay) bool { return t.PainWorst.OK() })
+	morning := f.stem("pain", d, func(t *client.TestDay) bool { return t.PainNextMorning.OK() })
+	k.Pain = d.PainWorst.Named(pain.id("", "worst")).On(d.On)
+	k.Morning = d.PainNextMorning.Named(morning.id("", "next-morning")).On(d.On)
+	k.QuadsLag = d.QuadsLag.Named(f.stem("quads-lag", d, func(t *client.TestDay) bool { return t.QuadsLag.OK() }).id("", "angle")).On(d.On)
+	k.Mass = d.Mass.Named(f.stem("body", d, func(t *client.TestDay) bool { return t.Mass.OK() }).id("", "mass")).On(d.On)
+	k.Left, k.Right = f.angles(d, unit.Left), f.angles(d, unit.Right)
+	k.EffusionValid = f.sweepValid(d, k)
+	f.Knees = append(f.Knees, k)
+	if d.On.Before(f.event.Date) {
+		return // what the knee was like before the event opens nothing after it
+	}
+	if k.Pain.OK() {
+		f.put(measured("pain", k.Pain, d.On))
+	}
+	if k.Morning.OK() {
+		f.put(measured("pain-next-morning", k.Morning, d.On))
+	}
+	if k.QuadsLag.OK() {
+		f.put(measured("quads-lag", k.QuadsLag, d.On))
+	}
+	if d.Effusion != "" {
+		f.put(f.effusion(d, k))
+	}
+}
+
+// sweepValid reports whether the sweep test may be believed: it needs a knee that straightens (rules 28).
+func (f *finder) sweepValid(d *client.TestDay, k KneeDay) bool {
+	angles := k.Left
+	if f.operated() == unit.Right {
+		angles = k.Right
+	}
+	straight, ok := angles.Straight.Value()
+	return !ok || straight <= 0
+}
+
+func (f *finder) effusion(d *client.TestDay, k KneeDay) Measure {
+	id := f.stem("effusion", d, func(t *client.TestDay) bool { return t.Effusion != "" }).id("", "grade")
+	step := basis.Word(id, ByLooked, string(d.Effusion), "")
+	step.At, step.On, step.Typed = k.EffusionAt, d.On, string(d.Effusion)
+	m := Measure{Name: "effusion", Value: step, Grade: d.Effusion, OK: true, On: d.On}
+	if !k.EffusionValid {
+		m.Doubts = append(m.Doubts, f.doubt(id, "sweep-needs-straight", "the sweep test needs a knee that straightens"))
+	}
+	return m
+}
+
+// angles takes the range of one knee.
+func (f *finder) angles(d *client.TestDay, side unit.Side) KneeAngles {
+	of := func(t *client.TestDay) client.KneeRange {
+		if side == unit.Left {
+			return t.Left
+		}
+		return t.Right
+	}
+	r := of(d)
+	straight := f.stem("extension", d, func(t *client.TestDay) bool {
+		return of(t).LacksExtension.OK() || of(t).BeyondStraight.OK()
+	})
+	bend := f.stem("flexion", d, func(t *client.TestDay) bool { return of(t).Flexion.OK() })
+	var a KneeAngles
+	switch {
+	case r.LacksExtension.OK():
+		lacks := r.LacksExtension.Named(straight.id(string(side), "lacks")).On(d.On)
+		a.Straight = basis.Of1(straight.id(string(side), "straight-end"), ByLacks, func(l unit.Degrees) unit.Degrees { return l }, lacks).On(d.On)
+	case r.BeyondStraight.OK():
+		beyond := r.BeyondStraight.Named(straight.id(string(side), "beyond")).On(d.On)
+		a.Straight = basis.Of1(straight.id(string(side), "straight-end"), ByBeyond, func(b unit.Degrees) unit.Degrees { return 0 - b }, beyond).On(d.On)
+	}
+	a.Flexion = r.Flexion.Named(bend.id(string(side), "angle")).On(d.On)
+	return a
+}
+
+// rangeMeasures takes extension, flexion and flexion against the other knee from the newest day that has them. The two
+// knees may have been measured on different days; the other knee changes little.
+func (f *finder) rangeMeasures() {
+	var straight, bend, other basis.Num[unit.Degrees]
+	var straightOn, bendOn unit.Day
+	for _, k := range f.Knees {
+		mine, theirs := k.Left, k.Right
+		if f.operated() == unit.Right {
+			mine, theirs = theirs, mine
+		}
+		after := !k.On.Before(f.event.Date)
+		if after && mine.Straight.OK() {
+			straight, straightOn = mine.Straight, k.On
+		}
+		if after && mine.Flexion.OK() {
+			bend, bendOn = mine.Flexion, k.On
+		}
+		if theirs.Flexion.OK() {
+			other = theirs.Flexion
+		}
+	}
+	if straight.OK() {
+		f.put(measured("extension", straight, straightOn))
+	}
+	if bend.OK() {
+		f.put(measured("flexion", bend, bendOn))
+		share := basis.Try2("flexion.symmetry", formula.BySymmetry, formula.Symmetry[unit.Degrees], bend, other)
+		f.put(measured("flexion.percent-of-other", tenth("flexion.percent-of-other", share), bendOn))
+	}
+}
+
+// tenth cuts a share down to a tenth, as it is compared and printed.
+func tenth(id string, share basis.Num[unit.Percent]) basis.Num[unit.Percent] {
+	step := basis.Given("rounding.tenth", byGiven, unit.Percent(0.1), "shares are compared and printed in tenths")
+	return basis.Cut(id, ByTenth, unit.CutTo[unit.Percent], share, step)
+}
