@@ -1,0 +1,288 @@
+package plan
+
+import (
+	"fmt"
+	"slices"
+
+	"paceleaf/generator/client"
+	"paceleaf/generator/finding"
+	"paceleaf/generator/program"
+	"paceleaf/generator/unit"
+)
+
+// Choosing (rules 5 to 8): for each slot, week and leg the first of its exercises that limits, place and knee allow.
+
+// planner carries what a plan is made of while it is made.
+type planner struct {
+	program  *program.Program
+	clinic   *client.Clinic
+	client   *client.Client
+	event    *client.Event
+	block    *client.Block
+	found    *finding.Findings
+	limits   *limits
+	phase    *program.Phase
+	symptoms Symptoms
+	weeks    []Week
+	plan     *Plan
+	things   map[string]string // exercise -> slot that first used its ids
+}
+
+// fillSlots makes the prescriptions of all slots that a session uses, in the order of the sessions.
+func (p *planner) fillSlots() {
+	var order []string
+	for _, s := range p.phase.Sessions {
+		for _, id := range s.Slots {
+			if !slices.Contains(order, id) {
+				order = append(order, id)
+			}
+		}
+	}
+	for _, id := range order {
+		slot := p.phase.Slot(id)
+		for _, side := range []unit.Side{p.event.Side, p.event.Side.Opposite()} {
+			if side != p.event.Side && slot.Legs == program.OperatedOnly {
+				continue
+			}
+			for _, w := range p.weeks {
+				p.choose(slot, side, w)
+			}
+		}
+	}
+}
+
+// choose takes the first exercise of a slot that can be done by a leg in a week.
+func (p *planner) choose(slot *program.Slot, side unit.Side, w Week) {
+	var passed []Dropped
+	for _, id := range slot.Choose {
+		e := p.program.Exercises[id]
+		legs := side
+		if e.Side == program.BothLegs {
+			legs = unit.Both
+			if side != p.event.Side && p.prescribed(slot, e, legs, w.Number) {
+				p.drop(passed, false)
+				return // the operated leg's line speaks of both
+			}
+			if side != p.event.Side {
+				continue // what the operated leg may not do, both together may not
+			}
+		}
+		dose, why := p.dose(slot, e, legs, w)
+		if why == "" {
+			p.prescribe(slot, e, legs, dose)
+			p.drop(passed, false)
+			return
+		}
+		passed = append(passed, Dropped{Slot: slot.ID, Exercise: id, Side: legs, Week: w.Number, Because: why})
+	}
+	p.drop(passed, true)
+}
+
+// drop notes the choices passed over; where the slot is left empty the last one says so.
+func (p *planner) drop(passed []Dropped, empty bool) {
+	for i, d := range passed {
+		d.Empty = empty && i == len(passed)-1
+		p.plan.Dropped = append(p.plan.Dropped, d)
+	}
+}
+
+func (p *planner) prescribed(slot *program.Slot, e *program.Exercise, side unit.Side, week int) bool {
+	for _, r := range p.plan.Prescriptions {
+		if r.Slot == slot && r.Exercise == e && r.Side == side {
+			return slices.ContainsFunc(r.Weeks, func(w WeekDose) bool { return w.Week == week })
+		}
+	}
+	return false
+}
+
+// dose says what is to be done in a week, or why the exercise is passed over.
+func (p *planner) dose(slot *program.Slot, e *program.Exercise, side unit.Side, w Week) (d WeekDose, passOver string) {
+	bound := side != p.event.Side.Opposite() || e.LoadsBoth
+	if bound {
+		if why := p.heldBack(e); why != "" {
+			return d, why
+		}
+		if why := p.unopened(e); why != "" {
+			return d, why
+		}
+	}
+	left := p.limits.permits(e, daysFrom(w.Starts, 7), bound)
+	if !left.allowed {
+		return d, left.because
+	}
+	if p.leftOut(e, side) {
+		return d, "left out by the therapist"
+	}
+	setup := p.setup(e)
+	device, lacks := deviceFor(e, w.Place, setup)
+	if lacks != "" {
+		return d, lacks
+	}
+	d = WeekDose{Week: w.Number, Starts: w.Starts, Due: w.Number == 1, Dose: slot.DoseFor(e, w.PhaseWeek), Range: left.reach}
+	if !bound {
+		d.Range = p.testedRange(e, device, w.Place, d.Range)
+	}
+	if why := p.override(&d, e, side); why != "" {
+		return d, why
+	}
+	if w.Number == 1 && p.backs(e, side) && d.Dose.Sets != nil && *d.Dose.Sets > 1 {
+		fewer := *d.Dose.Sets - 1
+		d.Dose.Sets = &fewer
+	}
+	l := p.newLoader(p.thing(slot, e), e, slot, side, w.Place, device)
+	if why := l.fill(&d, w.Number-1-p.delay()); why != "" {
+		return d, why
+	}
+	p.overrideLoad(&d, l)
+	d.NearPin, d.PinDeg = pinFor(setup, d.Range)
+	return d, ""
+}
+
+// testedRange keeps the leg that no limit binds to the range in which its lift was tested: both legs are then worked
+// alike, and the load holds.
+func (p *planner) testedRange(e *program.Exercise, device *client.Device, place *client.Place, reach *unit.Reach) *unit.Reach {
+	lift := p.newestLift(e.ID, place, device)
+	if lift == nil || lift.Range == nil || reach == nil {
+		return reach
+	}
+	if met := reach.Meet(*lift.Range); !met.Empty() {
+		return &met
+	}
+	return reach
+}
+
+// delay is by how many weeks the growth begins later: stay and step back repeat the first week's load.
+func (p *planner) delay() int {
+	if p.symptoms.Action == Stay || p.symptoms.Action == StepBack {
+		return 1
+	}
+	return 0
+}
+
+// thing is the beginning of the ids of an exercise; in a second slot it carries the slot's name.
+func (p *planner) thing(slot *program.Slot, e *program.Exercise) string {
+	if first, used := p.things[e.ID]; used && first != slot.ID {
+		return e.ID + "-in-" + slot.ID
+	}
+	p.things[e.ID] = slot.ID
+	return e.ID
+}
+
+func (p *planner) setup(e *program.Exercise) *client.Setup {
+	if s, typed := p.client.Setups[e.ID]; typed {
+		return &s
+	}
+	return nil
+}
+
+// prescribe adds a week to the prescription of a slot, exercise and leg.
+func (p *planner) prescribe(slot *program.Slot, e *program.Exercise, side unit.Side, d WeekDose) {
+	place := p.weeks[d.Week-1].Place
+	setup := p.setup(e)
+	device, _ := deviceFor(e, place, setup)
+	for i := range p.plan.Prescriptions {
+		r := &p.plan.Prescriptions[i]
+		if r.Slot == slot && r.Exercise == e && r.Side == side && r.Device == device {
+			r.Weeks = append(r.Weeks, d)
+			return
+		}
+	}
+	l := p.newLoader(p.thing(slot, e), e, slot, side, place, device)
+	r := Prescription{Exercise: e, Slot: slot, Side: side, Role: p.role(side), Device: device, Setup: setup, Weeks: []WeekDose{d}, OneRM: l.max}
+	r.Easier, r.Harder = p.neighbour(e.Easier, side), p.neighbour(e.Harder, side)
+	if l.lift != nil {
+		r.LiftedOn, r.Tested = l.lift.On, l.lift.Range
+	}
+	for _, s := range p.phase.Sessions {
+		if slices.Contains(s.Slots, slot.ID) {
+			r.Sessions = append(r.Sessions, s.ID)
+		}
+	}
+	p.plan.Prescriptions = append(p.plan.Prescriptions, r)
+}
+
+// neighbour is the easier or harder exercise, where it could be done in every week of the block.
+func (p *planner) neighbour(id string, side unit.Side) *program.Exercise {
+	e := p.program.Exercises[id]
+	if e == nil {
+		return nil
+	}
+	bound := side != p.event.Side.Opposite() || e.LoadsBoth || e.Side == program.BothLegs
+	for _, w := range p.weeks {
+		_, lacks := deviceFor(e, w.Place, p.setup(e))
+		if lacks != "" || !p.limits.permits(e, daysFrom(w.Starts, 7), bound).allowed || bound && (p.heldBack(e) != "" || p.unopened(e) != "") {
+			return nil
+		}
+	}
+	return e
+}
+
+// role says what a leg is to the client.
+func (p *planner) role(side unit.Side) string {
+	switch {
+	case side == unit.Both:
+		return "both"
+	case side == p.event.Side && p.event.Kind == client.Operation:
+		return "operated"
+	case side == p.event.Side:
+		return "index"
+	case p.client.OtherLeg == program.Donor:
+		return "donor"
+	}
+	return "other"
+}
+
+// heldBack says why symptoms keep the event's knee from an exercise; empty where they do not. A pause leaves range,
+// quad sets and swelling care; a step back leaves out impact (rules 27).
+func (p *planner) heldBack(e *program.Exercise) string {
+	switch a := p.symptoms.Action; {
+	case a.Rank() >= Pause.Rank() && loadsKnee(e):
+		return fmt.Sprintf("%s: %s", a, p.symptoms.Because)
+	case a == StepBack && isImpact(e):
+		return fmt.Sprintf("%s, no impact: %s", a, p.symptoms.Because)
+	}
+	return ""
+}
+
+// unopened says which activity the therapist has not opened, or which is suspended; empty where none keeps the exercise
+// closed (rules 17).
+func (p *planner) unopened(e *program.Exercise) string {
+	for _, a := range p.plan.Activities {
+		asks := a.Activity.ID == e.Activity
+		if e.Activity == "" {
+			asks = slices.ContainsFunc(a.Activity.Kinds, e.Names)
+		}
+		if asks && a.State != "open" {
+			return fmt.Sprintf("%s is %s", a.Activity.ID, a.State)
+		}
+	}
+	return ""
+}
+
+// backs reports whether a leg steps back in an exercise: for the whole knee, or for this exercise alone.
+func (p *planner) backs(e *program.Exercise, side unit.Side) bool {
+	if side == p.event.Side.Opposite() {
+		return false
+	}
+	return p.symptoms.Action == StepBack || slices.Contains(p.symptoms.Exercises, e.ID)
+}
+
+// loadsKnee reports whether an exercise is loaded or impact work of the knee.
+func loadsKnee(e *program.Exercise) bool {
+	for _, k := range []program.Kind{program.LoadedBend, program.StraighteningUnderLoad, program.AddedWeight, program.MaximalEffort} {
+		if e.Names(k) {
+			return true
+		}
+	}
+	standing := e.Names(program.WeightBearing) && (e.ResistedBy == program.External || e.ResistedBy == program.Body)
+	return standing || isImpact(e) || e.Names(program.HamstringWork) && e.Work.Rank() >= program.Resisted.Rank()
+}
+
+func isImpact(e *program.Exercise) bool {
+	for _, k := range []program.Kind{program.Impact, program.Running, program.Twisting, program.Contact} {
+		if e.Names(k) {
+			return true
+		}
+	}
+	return e.ResistedBy == program.FootContacts
+}

@@ -1,0 +1,118 @@
+package plan
+
+import (
+	"fmt"
+	"slices"
+
+	"paceleaf/generator/client"
+	"paceleaf/generator/finding"
+	"paceleaf/generator/program"
+	"paceleaf/generator/unit"
+)
+
+// Compute makes the plan of a client's newest block. Mistakes are what only shows when a client is held against its
+// program; where one of them is wrong (not a question) there is no plan.
+func Compute(clinic *client.Clinic, p *program.Program, c *client.Client) (*Plan, []Mistake) {
+	b := c.Block()
+	if b == nil {
+		return nil, []Mistake{{At: c.At, What: "there is no block yet", Instead: "begin one by: paceleaf start block " + c.Code, Ask: true}}
+	}
+	event := c.Event(p.CountsFrom, b.Starts)
+	if event == nil {
+		return nil, []Mistake{{At: c.At.At("event"), What: fmt.Sprintf("program %s counts from %s, and no such event is typed", p.ID, p.CountsFrom), Instead: "write the [[event]], or choose another program"}}
+	}
+	mistakes := held(p, c, b, event)
+	limits := gatherLimits(p, c, event)
+	mistakes = append(mistakes, limits.contradictions()...)
+	tested, refused := limits.refusals(p, c, event)
+	mistakes = append(mistakes, refused...)
+	if slices.ContainsFunc(mistakes, func(m Mistake) bool { return !m.Ask }) {
+		return nil, mistakes
+	}
+	return assemble(clinic, p, c, tested, b, event, limits), mistakes
+}
+
+// held holds a client's names and days against its program.
+func held(p *program.Program, c *client.Client, b *client.Block, event *client.Event) (wrong []Mistake) {
+	wrong = unknownIDs(p, c, event)
+	if b.Starts.Before(event.Date) {
+		wrong = append(wrong, Mistake{At: b.At.At("starts"), What: fmt.Sprintf("block %d begins before the event of %s", b.Number, event.Date), Instead: "mend the one or the other"})
+	}
+	for _, o := range b.Overrides {
+		if p.Exercises[o.Exercise] == nil {
+			wrong = append(wrong, Mistake{At: o.At.At("exercise"), What: fmt.Sprintf("there is no exercise %q in program %s", o.Exercise, p.ID), Instead: "write the id of an exercise of the program"})
+		}
+	}
+	for id, s := range c.Setups {
+		if s.Device != "" && p.Exercises[id] == nil {
+			wrong = append(wrong, Mistake{At: s.At, What: fmt.Sprintf("there is no exercise %q in program %s", id, p.ID), Instead: "write the id of an exercise of the program", Ask: true})
+		}
+	}
+	for i := range c.Tests {
+		for j := range c.Tests[i].Lifts {
+			if l := &c.Tests[i].Lifts[j]; p.Exercises[l.Exercise] == nil {
+				wrong = append(wrong, Mistake{At: l.At.At("exercise"), What: fmt.Sprintf("there is no exercise %q in program %s", l.Exercise, p.ID), Instead: "write the id of an exercise of the program"})
+			}
+		}
+	}
+	return wrong
+}
+
+// assemble computes a plan from what has been found sound.
+func assemble(clinic *client.Clinic, p *program.Program, c, tested *client.Client, b *client.Block, event *client.Event, l *limits) *Plan {
+	asOf := b.Starts
+	findings := func(on unit.Day) *finding.Findings { return finding.Of(clinic, tested, event, on) }
+	found := findings(asOf)
+	judge := judge{p: p, c: c, event: event, found: found, asOf: asOf}
+	stage := judge.stage(findings)
+	plan := &Plan{Clinic: clinic, Program: p, Client: c, Block: b, Event: event, AsOf: asOf, Found: found, Stage: stage}
+	plan.Symptoms = symptoms(found, event.Date)
+	plan.Weeks = weeksOf(clinic, c, b, event, stage)
+	for i := range b.Overrides {
+		plan.Overrides = append(plan.Overrides, AppliedOverride{Override: &b.Overrides[i]})
+	}
+	planner := &planner{program: p, clinic: clinic, client: c, event: event, block: b, found: found, limits: l, phase: stage.Set,
+		symptoms: plan.Symptoms, weeks: plan.Weeks, plan: plan, things: map[string]string{}}
+	plan.Activities = judge.activities(l, plan.Symptoms)
+	planner.fillSlots()
+	plan.Sessions = sessionDays(plan.Weeks, c.TrainingDays, stage.Set, stage.Since)
+	plan.Dates = planner.dates()
+	plan.Limits = l.weighed(b)
+	planner.flags()
+	return plan
+}
+
+// weighed lists the windows that touch the block or lie ahead, and which of them make the ruling.
+func (l *limits) weighed(b *client.Block) (list []Window) {
+	end := b.Starts.AddWeeks(b.Weeks)
+	for _, w := range l.windows {
+		if !w.Lifts.IsZero() && !w.Lifts.After(b.Starts) {
+			continue
+		}
+		shown := w.Window
+		shown.Touches = w.From.Before(end)
+		first := later(w.From, b.Starts)
+		days := []unit.Day{first}
+		for _, d := range append(l.turns(w.Kind, first), end.AddDays(-1)) {
+			if w.covers(d) {
+				days = append(days, d)
+			}
+		}
+		named := append(slices.Clone(w.On), w.Kind)
+		for _, d := range days {
+			r := l.rule(w.Kind, named, d)
+			shown.Wins = shown.Wins || slices.Contains(r.by, w) && (r.binds(w) || w.Allow.Free() && r.allow.Free())
+		}
+		list = append(list, shown)
+	}
+	slices.SortStableFunc(list, func(a, b Window) int {
+		if a.Kind != b.Kind {
+			if a.Kind < b.Kind {
+				return -1
+			}
+			return 1
+		}
+		return a.From.Compare(b.From)
+	})
+	return list
+}

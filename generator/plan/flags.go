@@ -1,0 +1,131 @@
+package plan
+
+import (
+	"fmt"
+
+	"paceleaf/generator/program"
+	"paceleaf/generator/unit"
+)
+
+// Flags are what the therapist should look at before signing. None of them decides anything.
+
+// referenceRise is by how much the other leg may have gained before the ratio is looked at anew (rules 14).
+const referenceRise unit.Percent = 10
+
+// staleLift is after how many weeks a lift behind a load is called old. Common practice, no source.
+const staleLift = 8
+
+// farReps is how far a planned set may lie from the tested repetitions (rules 20).
+const farReps = 4
+
+func (p *planner) flag(id, about, format string, args ...any) {
+	p.plan.Flags = append(p.plan.Flags, Flag{ID: id, About: about, Says: fmt.Sprintf(format, args...)})
+}
+
+func (p *planner) flags() {
+	s := p.plan.Stage
+	if s.Ahead {
+		p.flag("stage-ahead", s.Set.ID, "stage %s was set ahead of what was earned (%s): %v was not passed on %s", s.Set.ID, s.Earned.ID, missing(s.Short), s.Since)
+	}
+	if !s.Recorded {
+		p.flag("stage-not-recorded", s.Set.ID, "no [[stage]] is recorded: the first phase is taken")
+	}
+	for _, d := range p.found.Doubts {
+		p.flag(d.Code, d.ID, "%s", d.Says)
+	}
+	if p.client.OtherLeg != program.Sound {
+		p.flag("reference-not-sound", "other leg", "the other leg is no sound reference (%s): symmetry opens nothing", p.client.OtherLeg)
+	}
+	p.flagReference()
+	p.flagLooks()
+	p.flagLoads()
+	p.flagDays()
+	for _, o := range p.plan.Overrides {
+		if !o.Applied {
+			p.flag("override-without-effect", o.Override.Exercise, "the override of %s changes nothing in this block", o.Override.Exercise)
+		}
+	}
+	for _, w := range p.limits.windows {
+		if w.Gap && !w.Lifts.IsZero() && w.Lifts.After(p.block.Starts) {
+			p.flag("gap", string(w.Kind), "no row covers %s before %s: closed", w.Kind, w.Lifts)
+		}
+	}
+}
+
+// flagReference says where the other leg got much stronger: nobody is called worse because of it.
+func (p *planner) flagReference() {
+	newest := map[string]float64{}
+	for i := range p.found.Strength {
+		t := &p.found.Strength[i]
+		torque, ok := t.OfSide(p.event.Side.Opposite()).Torque.Value()
+		if !ok {
+			continue
+		}
+		key := t.Test + t.Conditions
+		if before, known := newest[key]; known && float64(torque) > before*(1+float64(referenceRise)/100) {
+			p.flag("reference-rising", t.Test+".lsi", "the other leg rose from %.1f to %.1f N·m on %s: read the absolute values of both legs", before, float64(torque), t.On)
+		}
+		newest[key] = float64(torque)
+	}
+}
+
+// flagLooks says where the knee has not been looked at for long.
+func (p *planner) flagLooks() {
+	switch on := p.symptoms.On; {
+	case on.IsZero():
+		p.flag("knee-not-looked-at", "effusion", "neither swelling nor pain has been typed since the event")
+	case p.block.Starts.Sub(on) > staleLook:
+		p.flag("knee-looked-at-long-ago", "effusion", "swelling and pain were last typed on %s", on)
+	}
+}
+
+// flagLoads says where a load rests on an old lift or on one of other repetitions.
+func (p *planner) flagLoads() {
+	for _, r := range p.plan.Prescriptions {
+		if !r.OneRM.OK() || r.LiftedOn.IsZero() {
+			continue
+		}
+		about := r.Exercise.ID + "." + string(r.Side)
+		if r.LiftedOn.AddWeeks(staleLift).Before(p.block.Starts) {
+			p.flag("stale-lift", about, "the lift behind the load is of %s", r.LiftedOn)
+		}
+		d := r.Weeks[0].Dose
+		for i := range p.found.Lifts {
+			l := &p.found.Lifts[i]
+			leg := l.OfSide(r.Side)
+			if l.Exercise != r.Exercise.ID || l.On != r.LiftedOn || d.Reps == nil || d.Reserve == nil || !leg.Reps.OK() {
+				continue
+			}
+			tested := int(leg.Reps.Or(0) + leg.Reserve.Or(0))
+			if planned := *d.Reps + *d.Reserve; planned-tested > farReps || tested-planned > farReps {
+				p.flag("far-from-tested", about, "planned for %d repetitions to failure, tested at %d", planned, tested)
+			}
+		}
+	}
+}
+
+// flagDays says where heavy days of one muscle lie closer than 48 hours (rules 26).
+func (p *planner) flagDays() {
+	heavy := map[string][]program.Muscle{}
+	for _, r := range p.plan.Prescriptions {
+		if r.Exercise.Heavy {
+			for _, s := range r.Sessions {
+				heavy[s] = append(heavy[s], r.Exercise.Trains...)
+			}
+		}
+	}
+	for i := 1; i < len(p.plan.Sessions); i++ {
+		a, b := p.plan.Sessions[i-1], p.plan.Sessions[i]
+		if b.Day.Sub(a.Day) >= 2 {
+			continue
+		}
+		for _, m := range heavy[a.Session] {
+			for _, n := range heavy[b.Session] {
+				if m == n {
+					p.flag("heavy-days-too-close", string(m), "%s is worked hard on %s and on %s: 48 hours should lie between", m, a.Day, b.Day)
+					return
+				}
+			}
+		}
+	}
+}

@@ -1,0 +1,200 @@
+package plan
+
+import (
+	"fmt"
+
+	"paceleaf/generator/basis"
+	"paceleaf/generator/client"
+	"paceleaf/generator/finding"
+	"paceleaf/generator/formula"
+	"paceleaf/generator/program"
+	"paceleaf/generator/unit"
+)
+
+// Loads (rules 19 to 25). A load comes from a lift of that exercise on that device: estimated maximum × what repetitions
+// and reserve allow, grown by the week, less what moves with it, cut down to the step. Without such a lift the client
+// finds the weight. Nothing carries across machines.
+
+// loader computes the loads of one exercise, device and leg.
+type loader struct {
+	*planner
+	thing  string // of the ids: the exercise, with the slot where it stands in two
+	e      *program.Exercise
+	slot   *program.Slot
+	side   unit.Side
+	place  *client.Place
+	device *client.Device
+	lift   *finding.LiftTest
+	max    basis.Num[unit.Kilograms]
+	whyNot string // no lift that counts
+}
+
+var byNoLift = basis.Rule{Name: "estimated maximum"}
+
+// newLoader finds the lift behind a load.
+func (p *planner) newLoader(thing string, e *program.Exercise, slot *program.Slot, side unit.Side, place *client.Place, device *client.Device) *loader {
+	l := &loader{planner: p, thing: thing, e: e, slot: slot, side: side, place: place, device: device}
+	l.lift = p.newestLift(e.ID, place, device)
+	switch {
+	case device == nil || !weighs(device):
+		l.whyNot = "no weight can be set on the device"
+	case e.Side == program.BothLegs:
+		l.max, l.whyNot = p.bothMax(l)
+	case l.lift == nil:
+		l.whyNot = "no lift of this exercise on this machine"
+	default:
+		l.max = l.lift.OfSide(side).OneRM
+		l.whyNot = l.max.Why()
+	}
+	if l.whyNot != "" {
+		l.max = basis.Refused[unit.Kilograms](l.id("one-rm-missing"), byNoLift, l.whyNot)
+	}
+	return l
+}
+
+// id names a number that holds for all weeks on one device.
+func (l *loader) id(quantity string) string {
+	where := "no-device"
+	if l.device != nil {
+		where = l.device.ID
+	}
+	return l.thing + "." + string(l.side) + "." + l.place.ID + "-" + where + "." + quantity
+}
+
+func (l *loader) weekID(week int, quantity string) string {
+	return fmt.Sprintf("%s.%s.w%d.%s", l.thing, l.side, week, quantity)
+}
+
+// newestLift is the newest lift of an exercise on a device, after the event.
+func (p *planner) newestLift(exercise string, place *client.Place, device *client.Device) (found *finding.LiftTest) {
+	for i := range p.found.Lifts {
+		t := &p.found.Lifts[i]
+		if t.Exercise == exercise && device != nil && t.Device == device.ID && t.Place == place.ID && !t.On.Before(p.event.Date) {
+			found = t
+		}
+	}
+	return found
+}
+
+// ByBothCap is the cap of a lift with both legs.
+var (
+	ByBothCap = basis.Rule{Name: "both legs: at most twice the weaker leg's own", Sum: "min($1, 2 × $2)", Source: "tool default; until symmetry reaches 90"}
+	byBothMax = basis.Rule{Name: "both legs: twice the weaker leg's own", Sum: "2 × $1", Source: "tool default; until symmetry reaches 90"}
+	byWeaker  = basis.Rule{Name: "the weaker leg", Sum: "min($1, $2)"}
+)
+
+// evenEnough is the symmetry from which a lift with both legs is no longer capped by the weaker one. Tool default.
+const evenEnough unit.Percent = 90
+
+// bothMax is the maximum behind a lift with both legs: its own test, capped by twice the weaker leg's own maximum on the
+// same device until the legs are even. Without a test of each leg there is none: the strong leg would do the work.
+func (p *planner) bothMax(l *loader) (basis.Num[unit.Kilograms], string) {
+	single := p.singleLift(l.place, l.device)
+	own := basis.Num[unit.Kilograms]{}
+	if l.lift != nil {
+		own = l.lift.Both.OneRM
+	}
+	if single == nil || !single.Left.OneRM.OK() || !single.Right.OneRM.OK() {
+		return own, "no lift of each leg alone on this machine"
+	}
+	if lsi, ok := single.LSI.Value(); ok && lsi >= evenEnough && own.OK() {
+		return own, ""
+	}
+	weaker := basis.Of2(l.id("weaker-one-rm"), byWeaker, func(a, b unit.Kilograms) unit.Kilograms { return min(a, b) }, single.Left.OneRM, single.Right.OneRM)
+	if !own.OK() {
+		return basis.Of1(l.id("one-rm"), byBothMax, func(w unit.Kilograms) unit.Kilograms { return unit.Kilograms(2 * float64(w)) }, weaker), ""
+	}
+	return basis.Of2(l.id("one-rm"), ByBothCap, func(own, w unit.Kilograms) unit.Kilograms {
+		return min(own, unit.Kilograms(2*float64(w)))
+	}, own, weaker), ""
+}
+
+// singleLift is the newest lift of one leg at a time on a device.
+func (p *planner) singleLift(place *client.Place, device *client.Device) (found *finding.LiftTest) {
+	for i := range p.found.Lifts {
+		t := &p.found.Lifts[i]
+		e := p.program.Exercises[t.Exercise]
+		if e != nil && e.Side == program.OneLeg && t.Device == device.ID && t.Place == place.ID && !t.On.Before(p.event.Date) {
+			found = t
+		}
+	}
+	return found
+}
+
+var byDose = basis.Rule{Name: "dose of the program", Source: "program"}
+
+// fill computes the load of one week into a dose; where there is none it says to find the weight. It returns a reason
+// to pass the exercise over: the machine cannot be set so low.
+func (l *loader) fill(w *WeekDose, growth int) (passOver string) {
+	if l.e.ResistedBy != program.External {
+		return ""
+	}
+	if why := l.missing(w); why != "" {
+		w.FindYourWeight, w.Why = true, why
+		return ""
+	}
+	n := basis.Try2(l.weekID(w.Week, "to-failure"), formula.ByToFailure, formula.ToFailure, l.count("reps", w.Dose.Reps), l.count("reserve", w.Dose.Reserve))
+	share := basis.Try1(l.weekID(w.Week, "planned-share"), formula.AllowedShareRule(n.Or(0)), formula.AllowedShare, n)
+	load := basis.Of2(l.weekID(w.Week, "working-load"), formula.ByWorkingLoad, formula.WorkingLoad, l.max, share)
+	load = l.grown(load, w.Week, growth)
+	load = l.steppedBack(load, w)
+	raw := putOn(l.weekID(w.Week, "put-on"), load, l.device)
+	w.Plates = cutToDevice(l.weekID(w.Week, "load"), raw, l.device)
+	if !w.Plates.OK() {
+		return w.Plates.Why()
+	}
+	w.Moved = finding.Moved(l.weekID(w.Week, "moved"), w.Plates, l.device)
+	w.PerSide = perSide(w.Plates.Or(0), l.device)
+	l.afterCut(w)
+	return ""
+}
+
+// missing says why there is no load.
+func (l *loader) missing(w *WeekDose) string {
+	switch {
+	case l.whyNot != "":
+		return l.whyNot
+	case w.Dose.Reps == nil || w.Dose.Reserve == nil:
+		return "the dose has no repetitions in reserve"
+	case l.lift != nil && w.Range != nil && l.lift.Range == nil:
+		return "the lift does not say through which range"
+	case l.lift != nil && w.Range != nil && w.Range.MostBent > l.lift.Range.MostBent:
+		return fmt.Sprintf("the work goes deeper (%g°) than was tested (%g°)", float64(w.Range.MostBent), float64(l.lift.Range.MostBent))
+	case l.lift != nil && w.Range != nil && w.Range.Straightest < l.lift.Range.Straightest && l.e.Names(program.StraighteningUnderLoad):
+		return fmt.Sprintf("the work goes straighter (%g°) than was tested (%g°)", float64(w.Range.Straightest), float64(l.lift.Range.Straightest))
+	}
+	return ""
+}
+
+func (l *loader) count(what string, n *int) basis.Num[unit.Count] {
+	return basis.Given(fmt.Sprintf("%s.%d.%s", l.slot.ID, *n, what), byDose, unit.Count(*n), what+" of slot "+l.slot.ID)
+}
+
+// grown adds the weekly growth of earned weeks: the unrounded load is compounded.
+func (l *loader) grown(load basis.Num[unit.Kilograms], week, growth int) basis.Num[unit.Kilograms] {
+	if growth <= 0 || l.slot.WeeklyPercent <= 0 {
+		return load
+	}
+	percent := basis.Given(l.slot.ID+".weekly-percent", byDose, l.slot.WeeklyPercent, "weekly growth of slot "+l.slot.ID)
+	weeks := basis.Given(fmt.Sprintf("%s.%d.growth-weeks", l.slot.ID, growth), byDose, unit.Weeks(growth), "weeks earned before this one")
+	return basis.Of3(l.weekID(week, "ceiling"), formula.ByCeiling, formula.Ceiling, load, percent, weeks)
+}
+
+var byStepBack = basis.Rule{Name: "step back: a step or a tenth less, whichever is more", Sum: "min($1 × 0.9, $1 − $2)", Source: "common practice, no source"}
+
+// steppedBack takes a step or a tenth off the first week's load where symptoms ask for it.
+func (l *loader) steppedBack(load basis.Num[unit.Kilograms], w *WeekDose) basis.Num[unit.Kilograms] {
+	if w.Week != 1 || !l.backs(l.e, l.side) {
+		return load
+	}
+	return basis.Of2(l.weekID(w.Week, "stepped-back"), byStepBack, func(x, s unit.Kilograms) unit.Kilograms {
+		return max(0, min(unit.Kilograms(0.9*float64(x)), x-s))
+	}, load, stepOf(l.device))
+}
+
+// afterCut says what the cut load really asks: its share of the maximum and the repetitions left (rules 21).
+func (l *loader) afterCut(w *WeekDose) {
+	w.Share = basis.Try2(l.weekID(w.Week, "share"), formula.ByTrueShare, formula.TrueShare, w.Moved, l.max)
+	toFailure := basis.Try2(l.weekID(w.Week, "implied-to-failure"), formula.ByImpliedToFailure, formula.ImpliedToFailure, l.max, w.Moved)
+	w.Implied = basis.Of2(l.weekID(w.Week, "implied-reserve"), formula.ByImpliedReserve, formula.ImpliedReserve, toFailure, l.count("reps", w.Dose.Reps))
+}

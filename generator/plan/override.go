@@ -1,0 +1,117 @@
+package plan
+
+import (
+	"fmt"
+	"strings"
+
+	"paceleaf/generator/basis"
+	"paceleaf/generator/client"
+	"paceleaf/generator/finding"
+	"paceleaf/generator/program"
+	"paceleaf/generator/unit"
+)
+
+// Overrides: a deviation names block, exercise, leg, what it sets and why; the worksheet prints what it changed.
+
+// overridesOf are the overrides of an exercise and leg.
+func (p *planner) overridesOf(e *program.Exercise, side unit.Side) (list []*client.Override) {
+	for i := range p.block.Overrides {
+		o := &p.block.Overrides[i]
+		if o.Exercise == e.ID && (o.Side == "" || o.Side == side) {
+			list = append(list, o)
+		}
+	}
+	return list
+}
+
+func (p *planner) leftOut(e *program.Exercise, side unit.Side) bool {
+	for _, o := range p.overridesOf(e, side) {
+		if o.Leave {
+			p.applied(o, side, "left out")
+			return true
+		}
+	}
+	return false
+}
+
+// override changes dose and range of a week; a range may only be tightened.
+func (p *planner) override(d *WeekDose, e *program.Exercise, side unit.Side) (passOver string) {
+	for _, o := range p.overridesOf(e, side) {
+		for _, f := range []struct {
+			what string
+			have **int
+			say  *int
+		}{{"sets", &d.Dose.Sets, o.Sets}, {"reps", &d.Dose.Reps, o.Reps}, {"reserve", &d.Dose.Reserve, o.Reserve}} {
+			if f.say != nil {
+				p.applied(o, side, fmt.Sprintf("%s %s → %d", f.what, number(*f.have), *f.say))
+				*f.have = f.say
+			}
+		}
+		if o.Range != nil && d.Range != nil {
+			met := d.Range.Meet(*o.Range)
+			if met.Empty() {
+				return "the range of the override and the one allowed have nothing in common"
+			}
+			p.applied(o, side, fmt.Sprintf("range %s → %s", degrees(*d.Range), degrees(met)))
+			d.Range = &met
+		}
+	}
+	return ""
+}
+
+func number(n *int) string {
+	if n == nil {
+		return "none"
+	}
+	return fmt.Sprint(*n)
+}
+
+func degrees(r unit.Reach) string {
+	return fmt.Sprintf("%g to %g°", float64(r.Straightest), float64(r.MostBent))
+}
+
+// ByTyped marks a load that the therapist typed over the computed one.
+var byOverride = basis.Rule{Name: "typed by the therapist, no more than computed", Sum: "min($1, $2)"}
+
+// overrideLoad puts a typed load in the place of the computed one: never above it, unless the reason is the surgeon's.
+func (p *planner) overrideLoad(d *WeekDose, l *loader) {
+	for _, o := range p.overridesOf(l.e, l.side) {
+		typed, ok := o.Plates.Value()
+		if !ok || l.device == nil {
+			continue
+		}
+		word, _, _ := strings.Cut(o.Reason, ":")
+		typedNum := o.Plates.Named(l.weekID(d.Week, "typed-load"))
+		before := "find your weight"
+		if computed, has := d.Plates.Value(); has && strings.TrimSpace(word) != "surgeon" {
+			before = fmt.Sprintf("%g kg", float64(computed))
+			typedNum = basis.Of2(l.weekID(d.Week, "overridden-load"), byOverride, func(a, b unit.Kilograms) unit.Kilograms { return min(a, b) }, typedNum, d.Plates)
+		}
+		d.Plates = typedNum
+		d.FindYourWeight, d.Why = false, ""
+		d.Moved = finding.Moved(l.weekID(d.Week, "moved-overridden"), d.Plates, l.device)
+		d.PerSide = perSide(d.Plates.Or(0), l.device)
+		if l.max.OK() && d.Dose.Reps != nil {
+			l.afterCut(d)
+		}
+		p.applied(o, l.side, fmt.Sprintf("week %d load %s → %g kg", d.Week, before, float64(min(typed, d.Plates.Or(typed)))))
+	}
+}
+
+// applied notes once what an override changed.
+func (p *planner) applied(o *client.Override, side unit.Side, what string) {
+	line := fmt.Sprintf("%s, %s", what, side)
+	for i := range p.plan.Overrides {
+		a := &p.plan.Overrides[i]
+		if a.Override != o {
+			continue
+		}
+		a.Applied = true
+		switch {
+		case a.Changed == "":
+			a.Changed = line
+		case !strings.Contains(a.Changed, line):
+			a.Changed += "; " + line
+		}
+	}
+}

@@ -1,0 +1,99 @@
+package plan
+
+import (
+	"fmt"
+	"slices"
+
+	"paceleaf/generator/program"
+	"paceleaf/generator/unit"
+)
+
+// leastArc is the width of a range below which a knee is only held still. Common practice, no source (rules 7).
+const leastArc unit.Degrees = 20
+
+// permit is what the limits leave of an exercise.
+type permit struct {
+	allowed bool
+	because string      // why not
+	reach   *unit.Reach // what is left of its range; nil where it has none
+}
+
+func denied(format string, args ...any) permit { return permit{because: fmt.Sprintf(format, args...)} }
+
+// permits weighs an exercise against the limits of a stretch of days: the strictest of any of its days holds.
+// An exercise of the other leg is not limited.
+func (l *limits) permits(e *program.Exercise, days []unit.Day, bound bool) permit {
+	p := permit{allowed: true, reach: e.Range}
+	if !bound {
+		return p
+	}
+	var narrowed string
+	for _, d := range days {
+		for _, k := range spokenOf(e) {
+			r := l.rule(k, e.Kinds, d)
+			if why := forbids(r, e); why != "" {
+				return denied("%s: %s (%s)", k, why, r.setBy())
+			}
+			if r.allow.Range != nil && p.reach != nil && k != program.Brace {
+				met := p.reach.Meet(*r.allow.Range)
+				if met != *p.reach {
+					narrowed = r.setBy()
+				}
+				p.reach = &met
+			}
+		}
+	}
+	switch {
+	case p.reach == nil:
+	case p.reach.Empty():
+		return denied("no part of its range is allowed (%s)", narrowed)
+	case !e.Isometric() && p.reach.Arc() < leastArc && e.Range.Arc() >= leastArc:
+		return denied("an arc of %g° is left: under %g° only holding still (%s)", float64(p.reach.Arc()), float64(leastArc), narrowed)
+	}
+	return p
+}
+
+// spokenOf are the kinds that limit an exercise: those it names, and those that bind them. Bend nests: a passive limit
+// binds every bend of the knee, an active one the loaded bend too.
+func spokenOf(e *program.Exercise) []program.Kind {
+	kinds := slices.Clone(e.Kinds)
+	add := func(k program.Kind) {
+		if !slices.Contains(kinds, k) {
+			kinds = append(kinds, k)
+		}
+	}
+	if e.Names(program.LoadedBend) {
+		add(program.ActiveBend)
+	}
+	if e.Range != nil {
+		add(program.PassiveBend)
+	}
+	return kinds
+}
+
+// forbids says why a ruling forbids the exercise; empty where it does not.
+func forbids(r ruling, e *program.Exercise) string {
+	a := r.allow
+	switch {
+	case a.Closed():
+		return "closed"
+	case a.Grade != "" && e.Work.Rank() > a.Grade.Rank():
+		return fmt.Sprintf("only %s work", a.Grade)
+	case a.Part != nil:
+		return fmt.Sprintf("only %g %% of body weight on the leg", float64(*a.Part))
+	case a.PartMass != nil:
+		return fmt.Sprintf("only %g kg on the leg", float64(*a.PartMass))
+	case a.Locked != nil && e.Range != nil && e.Range.Arc() > 0 && e.Names(program.Brace):
+		return fmt.Sprintf("brace locked at %g°", float64(*a.Locked))
+	}
+	return ""
+}
+
+// days lists the days from one day on.
+func daysFrom(first unit.Day, n int) []unit.Day {
+	list := make([]unit.Day, n)
+	for i := range list {
+		list[i] = first.AddDays(i)
+	}
+	return list
+}

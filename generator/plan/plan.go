@@ -1,0 +1,260 @@
+// Package plan says what follows from a program, a client and what the tests found: the stage that is earned, the
+// limits of each day, the exercises and loads of each week and leg, the dates, the cautions.
+//
+// It is computed as of the block's first day, from tests, logs and stages dated on or before it. It reads no clock and
+// no file, and it prints nothing: page turns it into what a person reads.
+package plan
+
+import (
+	"paceleaf/generator/basis"
+	"paceleaf/generator/client"
+	"paceleaf/generator/finding"
+	"paceleaf/generator/program"
+	"paceleaf/generator/unit"
+)
+
+// Plan is everything that the pages of one block say, as numbers with their basis.
+type Plan struct {
+	Clinic  *client.Clinic
+	Program *program.Program
+	Client  *client.Client
+	Block   *client.Block
+	Event   *client.Event // the one that weeks count from
+	AsOf    unit.Day
+	Weeks   []Week // of the block, in order
+
+	Stage         StageState
+	Found         *finding.Findings
+	Activities    []ActivityState
+	Limits        []Window // every window of every limit weighed that touches the block or lies ahead, winners and losers
+	Prescriptions []Prescription
+	Dropped       []Dropped
+	Sessions      []SessionDay
+	Dates         []DateLine
+	Symptoms      Symptoms
+	Flags         []Flag
+	Overrides     []AppliedOverride
+}
+
+// Mistake is something wrong with a client that only shows when it is held against its program, or something to ask.
+type Mistake struct {
+	At      basis.Origin
+	What    string
+	Instead string
+	Ask     bool
+}
+
+// Week is a training week: seven days from the block's first day on.
+type Week struct {
+	Number     int // in the block, from 1
+	Starts     unit.Day
+	Ends       unit.Day // its last day
+	SinceEvent int      // full weeks since the event on its first day
+	PhaseWeek  int      // week of the stage, from 1
+	Place      *client.Place
+	Away       *client.Away // set where a day of the week is away
+}
+
+// StageState is the recorded stage, what has been earned, and what the next one asks.
+type StageState struct {
+	Set        *program.Phase
+	Recorded   bool // a [[stage]] says so; else the first phase is taken
+	Since      unit.Day
+	WeeksSince int // full weeks since the event, as of the block's first day
+	Earned     *program.Phase
+	Next       *program.Phase // the phase after the recorded one; nil at the last
+	Ahead      bool           // the recorded stage lies ahead of what is earned
+	Short      []Criterion    // the criteria of the first recorded phase that was not earned, as of the day it was recorded
+	Criteria   []Criterion    // of every phase up to Next, in order
+}
+
+// State of a criterion.
+type State string
+
+const (
+	Met       State = "met"
+	NotMet    State = "not met"
+	NotTested State = "not tested"
+	OutOfDate State = "out of date"
+	Waived    State = "waived"
+)
+
+// Criterion is one criterion weighed: what was found, what was wanted, and how it stands.
+type Criterion struct {
+	ID        string // stage or activity, then the measure: running.knee-extension.lsi; any-of is running.any-1
+	Of        string // id of the phase or activity
+	Rule      *program.Criterion
+	State     State
+	Near      *bool // the mark lies within the error band; nil: the error is not known
+	Measure   string
+	Found     *basis.Step // what was found, a number or a word; nil where there is nothing
+	Wanted    program.Mark
+	Sense     string   // "at least", "above", "at most", "below"
+	On        unit.Day // of the test
+	NotBefore unit.Day // of a floor in time
+	Reason    string   // why it is not met or not tested, where the numbers do not say it
+	Doubt     string   // why a value opens nothing although it reaches the mark
+	Waived    *client.Waived
+	Any       []Criterion // of an any-of
+	Optional  bool        // asked only where it has been tested, and it has not
+}
+
+// Passed reports whether the criterion stands in the way of nothing.
+func (c Criterion) Passed() bool {
+	return c.State == Met || c.State == Waived || c.Optional && c.State == NotTested
+}
+
+// ActivityState is running, jumping and so on.
+type ActivityState struct {
+	Activity   *program.Activity
+	State      string   // closed, open, suspended
+	NotBefore  unit.Day // the floor in time; zero where there is none
+	Criteria   []Criterion
+	Missing    []string // ids of criteria that are not passed
+	Because    string   // why suspended, or who opened it
+	OpenedBy   string
+	OpenedFrom unit.Day
+}
+
+// Window is a stretch of days of one limit, with who set it and whether it wins.
+type Window struct {
+	Kind     program.Kind
+	On       []program.Kind
+	Allow    program.Allowance
+	From     unit.Day
+	Lifts    unit.Day // the first day without it; zero: until further notice
+	SetBy    string   // surgeon, physician, therapist, program
+	Name     string   // who, or the id of the limit file
+	Route    string
+	Said     unit.Day
+	Reason   string
+	Source   string
+	Standing unit.Standing
+	Note     string
+	Wins     bool // in force in its window, as a whole or a part of it
+	Gap      bool // no row covers these days: closed
+	Touches  bool // overlaps the block
+	At       basis.Origin
+}
+
+// Prescription is one exercise for one leg (or both together) over the weeks of the block.
+type Prescription struct {
+	Exercise *program.Exercise
+	Slot     *program.Slot
+	Side     unit.Side
+	Role     string // operated, other, index, both
+	Device   *client.Device
+	Setup    *client.Setup             // what the client sets at the machine; nil where nothing is typed
+	Easier   *program.Exercise         // a step back that limits, place and knee allow all through the block; nil: none
+	Harder   *program.Exercise         // a step on, likewise
+	Weeks    []WeekDose                // only the weeks in which the exercise is chosen
+	Sessions []string                  // ids of the sessions it stands in
+	OneRM    basis.Num[unit.Kilograms] // estimate behind the load; missing with its reason
+	LiftedOn unit.Day
+	Tested   *unit.Reach // range of the lift test
+}
+
+// WeekDose is what is to be done in one week.
+type WeekDose struct {
+	Week           int
+	Starts         unit.Day
+	Due            bool // week 1; later weeks are ceilings, earned by the last completed week
+	Dose           program.Dose
+	Range          *unit.Reach               // allowed this week: the exercise's own range met with all limits; nil where it has none
+	Plates         basis.Num[unit.Kilograms] // what is put on or pinned
+	Moved          basis.Num[unit.Kilograms]
+	PerSide        []unit.Kilograms        // plates on each side, heaviest first; nil on a stack
+	Share          basis.Num[unit.Percent] // after the cut: true share of the one-repetition maximum
+	Implied        basis.Num[unit.Count]   // after the cut: repetitions that are really left in reserve
+	FindYourWeight bool
+	Why            string // of find your weight: why there is no load
+	NearPin        int    // the hole of the set-up that stops at the most bent (or straightest) allowed angle; 0: none
+	PinDeg         unit.Degrees
+}
+
+// Dropped is a choice that was passed over, with the reason.
+type Dropped struct {
+	Slot     string
+	Exercise string
+	Side     unit.Side
+	Week     int
+	Because  string
+	Empty    bool // the slot has no choice left in this week
+}
+
+// SessionDay is one training day of the block.
+type SessionDay struct {
+	Day     unit.Day
+	Week    int
+	Session string
+	Title   string
+}
+
+// DateLine is a date that matters: a limit that lifts, an activity's earliest day, the next visit, the block's end.
+type DateLine struct {
+	On      unit.Day
+	Kind    string             // lifts, loosens, not-before, visit, ends, away
+	What    string             // kind of limit, id of activity
+	Title   string             // of the activity
+	Allow   *program.Allowance // of a limit that loosens: what holds from then
+	Missing []string           // of an activity: ids of criteria still missing
+	SetBy   string
+}
+
+// Action says what symptoms ask for, from mildest.
+type Action string
+
+const (
+	NoAction Action = "none"
+	Stay     Action = "stay"
+	StepBack Action = "step back"
+	Pause    Action = "pause"
+	Contact  Action = "contact"
+)
+
+// Words orders the actions, mildest first.
+func (Action) Words() []string { return []string{"none", "stay", "step back", "pause", "contact"} }
+
+// Rank orders the actions from 0.
+func (a Action) Rank() int {
+	for i, w := range a.Words() {
+		if w == string(a) {
+			return i
+		}
+	}
+	return -1
+}
+
+// Symptoms is the strictest signal and all that were weighed.
+type Symptoms struct {
+	Action    Action
+	Because   string
+	Level     string // block, week, session, exercise
+	Exercises []string
+	On        unit.Day // of the look
+	Signals   []Signal
+}
+
+// Signal is one symptom weighed.
+type Signal struct {
+	Action   Action
+	Level    string
+	Exercise string // of level exercise
+	On       unit.Day
+	Because  string // sentence fragment for the worksheet
+	Code     string // of the sentence in words: effusion-2, pain-high, pain-kind …
+}
+
+// Flag is something that the therapist should look at.
+type Flag struct {
+	ID    string
+	About string
+	Says  string
+}
+
+// AppliedOverride is what an override changed.
+type AppliedOverride struct {
+	Override *client.Override
+	Changed  string // "sets 3 → 2, left leg, weeks 1 to 4"
+	Applied  bool
+}

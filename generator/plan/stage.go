@@ -1,0 +1,195 @@
+package plan
+
+import (
+	"fmt"
+	"strings"
+
+	"paceleaf/generator/client"
+	"paceleaf/generator/finding"
+	"paceleaf/generator/program"
+	"paceleaf/generator/unit"
+)
+
+// Stages (rules 16). The stage is recorded by the therapist. What has been earned is said beside it: a phase that is
+// recorded is judged on the day it was recorded, so that a test which has since grown old never causes a step back; the
+// next phase is judged on the block's first day.
+
+// stage says the recorded stage, what is earned, and what the next one asks. asOf gives the findings of another day.
+func (j judge) stage(asOf func(unit.Day) *finding.Findings) StageState {
+	s := StageState{WeeksSince: j.asOf.WeeksSince(j.event.Date), Since: j.event.Date, Set: j.p.Phases[0]}
+	at := 0
+	for _, rec := range j.recorded() {
+		if ph, i := j.p.Phase(rec.ID); ph != nil {
+			s.Set, s.Since, s.Recorded, at = ph, rec.From, true, i
+		}
+	}
+	s.Earned = j.p.Phases[0]
+	for i := 1; i <= at; i++ {
+		then := j
+		then.asOf = j.recordedOn(j.p.Phases[i].ID, s.Since)
+		then.found = asOf(then.asOf)
+		list := then.weigh(j.p.Phases[i].ID, j.p.Phases[i].Enter)
+		if len(missing(list)) > 0 {
+			s.Ahead = true
+			s.Short = append(s.Short, list...)
+			break
+		}
+		s.Earned = j.p.Phases[i]
+	}
+	if at+1 < len(j.p.Phases) {
+		s.Next = j.p.Phases[at+1]
+		s.Criteria = j.weigh(s.Next.ID, s.Next.Enter)
+		if !s.Ahead && len(missing(s.Criteria)) == 0 {
+			s.Earned = s.Next
+		}
+	}
+	return s
+}
+
+// recorded are the stages up to the day, in the order of their days.
+func (j judge) recorded() (list []client.Stage) {
+	for _, rec := range j.c.Stages {
+		if !rec.From.After(j.asOf) {
+			list = append(list, rec)
+		}
+	}
+	sortByDay(list, func(s client.Stage) unit.Day { return s.From })
+	return list
+}
+
+// recordedOn is the day a phase was recorded; a phase that was passed over is judged on the given day.
+func (j judge) recordedOn(id string, instead unit.Day) unit.Day {
+	for _, rec := range j.recorded() {
+		if rec.ID == id {
+			return rec.From
+		}
+	}
+	return instead
+}
+
+// activities says how running, jumping and so on stand: opened by the therapist alone, suspended by swelling, a lost
+// extension, a pause or an instruction, never closed by a test that has grown old (rules 17).
+func (j judge) activities(l *limits, symptoms Symptoms) (list []ActivityState) {
+	for i := range j.p.Activities {
+		a := &j.p.Activities[i]
+		s := ActivityState{Activity: a, State: "closed", Criteria: j.weigh(a.ID, a.Needs)}
+		s.Missing = missing(s.Criteria)
+		for _, c := range s.Criteria {
+			s.NotBefore = later(s.NotBefore, c.NotBefore)
+		}
+		for _, o := range j.c.Opened {
+			if o.ID == a.ID && !o.From.After(j.asOf) {
+				s.State, s.OpenedBy, s.OpenedFrom = "open", o.By, o.From
+			}
+		}
+		if s.State == "open" {
+			if why := j.suspends(a, l, symptoms); why != "" {
+				s.State, s.Because = "suspended", why
+			}
+		}
+		list = append(list, s)
+	}
+	return list
+}
+
+// suspends says what suspends an opened activity; empty where nothing does.
+func (j judge) suspends(a *program.Activity, l *limits, symptoms Symptoms) string {
+	if symptoms.Action.Rank() >= Pause.Rank() {
+		return string(symptoms.Action) + ": " + symptoms.Because
+	}
+	if m := j.found.Measure("effusion"); m.OK && m.Grade.Rank() > unit.GradeTrace.Rank() {
+		return fmt.Sprintf("effusion %s on %s", m.Grade, m.On)
+	}
+	if m := j.found.Measure("extension"); m.OK && m.Number > 0 {
+		return fmt.Sprintf("the knee lacks %g° of straight on %s", m.Number, m.On)
+	}
+	for _, k := range a.Kinds {
+		if r := l.rule(k, a.Kinds, j.asOf); r.allow.Closed() && instructs(r) {
+			return fmt.Sprintf("%s: %s", k, r.setBy())
+		}
+	}
+	return ""
+}
+
+// unknownIDs are the names of stages, activities and criteria that the program does not have.
+func unknownIDs(p *program.Program, c *client.Client, event *client.Event) (wrong []Mistake) {
+	var phases, opened []string
+	for _, ph := range p.Phases {
+		phases = append(phases, ph.ID)
+	}
+	for _, a := range p.Activities {
+		opened = append(opened, a.ID)
+	}
+	for _, l := range p.Limits {
+		if l.OpensWeek != nil && applies(l.When, c, event, event.Date) {
+			opened = append(opened, string(l.Kind))
+		}
+	}
+	for _, s := range c.Stages {
+		if ph, _ := p.Phase(s.ID); ph == nil {
+			wrong = append(wrong, Mistake{At: s.At.At("id"), What: fmt.Sprintf("there is no phase %q in program %s", s.ID, p.ID), Instead: "write one of " + strings.Join(phases, ", ")})
+		}
+	}
+	for _, o := range c.Opened {
+		if !contains(opened, o.ID) {
+			wrong = append(wrong, Mistake{At: o.At.At("id"), What: fmt.Sprintf("%q is nothing that program %s lets a therapist open", o.ID, p.ID), Instead: "write one of " + strings.Join(opened, ", ")})
+		}
+	}
+	wrong = append(wrong, unknownAlso(p, event)...)
+	known := criterionIDs(p)
+	for _, w := range c.Waived {
+		_, measure, _ := strings.Cut(w.Criterion, ".")
+		switch {
+		case !contains(known, strings.TrimRight(strings.TrimRight(w.Criterion, "23456789"), "-")) && !contains(known, w.Criterion):
+			wrong = append(wrong, Mistake{At: w.At.At("criterion"), What: fmt.Sprintf("there is no criterion %q in program %s", w.Criterion, p.ID),
+				Instead: "write stage or activity, then the measure, as in running.hop-single.lsi; the worksheet lists them"})
+		case !waivable(strings.TrimRight(strings.TrimRight(measure, "23456789"), "-")):
+			wrong = append(wrong, Mistake{At: w.At.At("criterion"), What: fmt.Sprintf("%s cannot be waived: swelling, pain and extension come before any impact", w.Criterion), Instead: "take the waiver out"})
+		}
+	}
+	return wrong
+}
+
+// unknownAlso are procedures of the operation that no limit of the program speaks of: misspelt, they would be free.
+func unknownAlso(p *program.Program, event *client.Event) (wrong []Mistake) {
+	var known []string
+	for _, l := range p.Limits {
+		for _, a := range l.When.Also {
+			if !contains(known, a) {
+				known = append(known, a)
+			}
+		}
+	}
+	for i, a := range event.Also {
+		if !contains(known, a) {
+			wrong = append(wrong, Mistake{At: event.At.At(fmt.Sprintf("also[%d]", i)), What: fmt.Sprintf("no limit of program %s speaks of %q", p.ID, a),
+				Instead: "write one of " + strings.Join(known, ", ") + ", or add a limit file for it"})
+		}
+	}
+	return wrong
+}
+
+// criterionIDs are the ids under which a program's criteria may be waived.
+func criterionIDs(p *program.Program) (ids []string) {
+	var add func(of string, rules []program.Criterion)
+	add = func(of string, rules []program.Criterion) {
+		for i, r := range rules {
+			switch {
+			case len(r.Any) > 0:
+				ids = append(ids, fmt.Sprintf("%s.any-%d", of, i+1))
+				add(of, r.Any)
+			case r.Measure == "":
+				ids = append(ids, of+".time")
+			default:
+				ids = append(ids, of+"."+r.Measure)
+			}
+		}
+	}
+	for _, ph := range p.Phases {
+		add(ph.ID, ph.Enter)
+	}
+	for _, a := range p.Activities {
+		add(a.ID, a.Needs)
+	}
+	return ids
+}
