@@ -1,0 +1,73 @@
+package page
+
+import (
+	"strconv"
+
+	"paceleaf/generator/program"
+	"paceleaf/generator/unit"
+)
+
+// landmarks name a bend without a number: each holds up to and with its angle. Chosen so that a person can check them
+// by eye against straight and a right angle.
+var landmarks = []struct {
+	upTo unit.Degrees
+	key  string
+}{
+	{0, "beyond"}, {14, "nearly-straight"}, {34, "soft"}, {54, "half"}, {69, "well-bent"}, {84, "short-of-right"},
+	{95, "right"}, {114, "past-right"}, {129, "deep"}, {180, "fullest"},
+}
+
+// degrees writes a bend as a number.
+func (h handout) degrees(d unit.Degrees) string {
+	return h.w.Say("angle.deg", "deg", h.w.Number(float64(d), 0))
+}
+
+// bend writes a bend with its landmark: 70° (a little short of a right angle).
+func (h handout) bend(d unit.Degrees) string {
+	if d == 0 {
+		return h.w.Say("angle.straight")
+	}
+	for _, l := range landmarks {
+		if d <= l.upTo {
+			return h.w.Say("angle.bend", "deg", h.degrees(d), "mark", h.w.Say("landmark."+l.key))
+		}
+	}
+	return h.degrees(d)
+}
+
+// inRange says through which range to move, what must not be passed, and which pin stops there.
+func (h handout) inRange(e *program.Exercise, r unit.Reach) string {
+	w := h.w
+	from, to := h.bend(r.Straightest), h.bend(r.MostBent)
+	if e.Isometric() || r.Arc() == 0 {
+		switch {
+		case r.Arc() == 0 && r.MostBent == 0:
+			return w.Say("range.hold-straight")
+		case r.Arc() == 0:
+			return w.Say("range.hold", "at", to)
+		}
+		return w.Say("range.hold-between", "from", from, "to", to)
+	}
+	says := w.Say("range.move", "from", from, "to", to)
+	if e.Chain == program.OpenChain && r.Straightest > 0 {
+		says = w.Say("range.move", "from", to, "to", from)
+	}
+	if e.Range == nil {
+		return says
+	}
+	if r.Straightest > e.Range.Straightest {
+		says += " " + w.Say("range.no-straighter", "at", h.degrees(r.Straightest))
+	}
+	if r.MostBent < e.Range.MostBent {
+		says += " " + w.Say("range.no-deeper", "at", h.degrees(r.MostBent))
+	}
+	return says
+}
+
+// pin names the hole that stops the movement; nothing where the machine has none.
+func (h handout) pin(hole int, at unit.Degrees) string {
+	if hole == 0 {
+		return ""
+	}
+	return h.w.Say("range.pin", "pin", strconv.Itoa(hole), "at", h.degrees(at))
+}

@@ -1,0 +1,90 @@
+package page
+
+import (
+	"slices"
+
+	"paceleaf/generator/client"
+	"paceleaf/generator/unit"
+)
+
+// brief is the page in a few lines: what the block is for, how often, what counts most, when to come back.
+func (h handout) brief() Part {
+	w := h.w
+	aim := ""
+	if h.Stage.Set != nil {
+		aim = h.Stage.Set.Aim
+	}
+	return h.part("brief", w.Say("brief.title"),
+		spoken("lead", strong(aim)),
+		factual("summary",
+			fact(w.Say("brief.sessions"), h.often()),
+			fact(w.Say("brief.limit"), h.firstLimit()),
+			fact(w.Say("brief.visit"), h.visit()),
+			fact(w.Say("brief.valid"), w.Day(h.ends()))),
+		paragraph("replaces", h.replaces()),
+	)
+}
+
+// often is the number of sessions a week with their days.
+func (h handout) often() string {
+	w := h.w
+	first, daily := h.weekdays(1), len(h.daily(1)) > 0
+	says := w.Say("brief.often", "n", len(first), "days", w.Join(first))
+	switch {
+	case len(first) == 0 && !daily:
+		return ""
+	case len(first) == 0, len(first) == 7:
+		says = w.Say("brief.every-day")
+	case daily:
+		says += " " + w.Say("brief.and-daily")
+	}
+	for _, week := range h.Weeks {
+		if !slices.Equal(h.weekdays(week.Number), first) {
+			return says + " " + w.Say("brief.differs")
+		}
+	}
+	return says
+}
+
+// weekdays are the training days of a week by name.
+func (h handout) weekdays(week int) (days []string) {
+	for _, s := range h.Sessions {
+		if s.Week == week && !s.Daily {
+			days = append(days, h.w.Weekday(s.Day))
+		}
+	}
+	return days
+}
+
+func (h handout) firstLimit() string {
+	if bans := h.bans(); len(bans) > 0 {
+		return bans[0].says
+	}
+	return ""
+}
+
+func (h handout) visit() string {
+	if h.Block.NextVisit == nil {
+		return h.w.Say("brief.no-visit")
+	}
+	return h.w.Day(*h.Block.NextVisit)
+}
+
+// replaces names the page that this one takes the place of: the newest earlier block.
+func (h handout) replaces() string {
+	var before *client.Block
+	for i := range h.Client.Blocks {
+		if b := &h.Client.Blocks[i]; b.Number < h.Block.Number && (before == nil || b.Number > before.Number) {
+			before = b
+		}
+	}
+	if before == nil {
+		return ""
+	}
+	return h.w.Say("brief.replaces", "n", before.Number, "starts", h.w.Day(before.Starts))
+}
+
+// runs writes a stretch of days.
+func (h handout) runs(from, to unit.Day) string {
+	return h.w.Say("date.span", "from", h.w.ShortDay(from), "to", h.w.ShortDay(to))
+}

@@ -1,0 +1,28 @@
+package page
+
+// kneeSays is how to listen to the knee: the kind of pain before its number, swelling, the next morning, a flare.
+func (h handout) kneeSays() Part {
+	w := h.w
+	return h.part("knee", w.Say("knee-says.title"),
+		group("kind", w.Say("knee-says.kind"), 3, spoken("alarm", strong(w.Say("knee-says.alarm"))), paragraph("", w.Say("knee-says.alarm-do"))),
+		group("strength", w.Say("knee-says.number"), 3,
+			paragraph("", w.Say("knee-says.number-ask")),
+			factual("scale",
+				fact(w.Say("knee-says.low"), w.Say("knee-says.low-do")),
+				fact(w.Say("knee-says.mid"), w.Say("knee-says.mid-do")),
+				fact(w.Say("knee-says.high"), w.Say("knee-says.high-do")))),
+		group("morning", w.Say("knee-says.morning"), 3,
+			paragraph("", w.Say("knee-says.morning-ask")),
+			factual("scale",
+				fact(w.Say("knee-says.calm"), w.Say("knee-says.calm-do")),
+				fact(w.Say("knee-says.sore"), w.Say("knee-says.sore-do")),
+				fact(w.Say("knee-says.swollen"), w.Say("knee-says.swollen-do")),
+				fact(w.Say("knee-says.much"), w.Say("knee-says.much-do")))),
+		group("flare", w.Say("flare.title"), 3,
+			paragraph("", w.Say("flare.lead")),
+			steps("", w.Say("flare.stop"), w.Say("flare.move"), w.Say("flare.rest"), w.Say("flare.again"), w.Say("flare.call"))),
+	)
+}
+
+// progress keeps its place: charts come when there are tests to draw them from.
+func (h handout) progress() Part { return Part{} }

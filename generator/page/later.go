@@ -1,0 +1,79 @@
+package page
+
+import (
+	"slices"
+	"strconv"
+	"strings"
+
+	"paceleaf/generator/plan"
+)
+
+// later lists the weeks after the first of the box: ceilings, or not at all. Weeks that say the same stand together.
+func (h handout) later(p plan.Prescription) Node {
+	var all []stretch
+	before := p.Weeks[0]
+	for _, week := range h.Weeks {
+		d, chosen := doseOf(p, week.Number)
+		if week.Number == p.Weeks[0].Week {
+			continue
+		}
+		says := h.w.Say("later.not")
+		if chosen {
+			says = h.ceiling(p, before, d)
+			before = d
+		}
+		if last := len(all) - 1; last >= 0 && all[last].says == says {
+			all[last].weeks = append(all[last].weeks, week.Number)
+			continue
+		}
+		all = append(all, stretch{[]int{week.Number}, says})
+	}
+	list := Node{Kind: "list", Class: "later"}
+	for _, s := range all {
+		label := h.w.Say("later.weeks", "n", len(s.weeks), "weeks", h.numbers(s.weeks))
+		list.Items = append(list.Items, []Span{strong(label), {Text: " " + s.says}})
+	}
+	return list
+}
+
+// stretch is some weeks that say the same.
+type stretch struct {
+	weeks []int
+	says  string
+}
+
+// numbers writes weeks: 2, 2 and 3, 2 to 4.
+func (h handout) numbers(weeks []int) string {
+	texts := make([]string, len(weeks))
+	for i, week := range weeks {
+		texts[i] = strconv.Itoa(week)
+	}
+	if n := len(weeks); n > 2 && weeks[n-1]-weeks[0] == n-1 {
+		return h.w.Say("later.span", "from", texts[0], "to", texts[n-1])
+	}
+	return h.w.Join(texts)
+}
+
+func doseOf(p plan.Prescription, week int) (plan.WeekDose, bool) {
+	i := slices.IndexFunc(p.Weeks, func(d plan.WeekDose) bool { return d.Week == week })
+	if i < 0 {
+		return plan.WeekDose{}, false
+	}
+	return p.Weeks[i], true
+}
+
+// ceiling is what a later week may come to: amount and load always, the rest where it has changed since the last.
+func (h handout) ceiling(p plan.Prescription, before, d plan.WeekDose) string {
+	parts := h.work(p, d)
+	if d.FindYourWeight {
+		parts = append(parts, h.w.Say("load.find"))
+	}
+	if manner := h.manner(d); !slices.Equal(manner, h.manner(before)) {
+		parts = append(parts, manner...)
+	}
+	says := h.w.Say("later.up-to", "what", strings.Join(parts, dot))
+	if now := h.rangeOf(p, d); now != "" && now != h.rangeOf(p, before) {
+		says += " " + now
+	}
+	return says
+}

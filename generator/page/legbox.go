@@ -1,0 +1,137 @@
+package page
+
+import (
+	"strconv"
+	"strings"
+
+	"paceleaf/generator/plan"
+	"paceleaf/generator/unit"
+)
+
+const dot = " · "
+
+// legBox is what one leg does: the dose of the first week in large type, then what may change in later weeks.
+func (h handout) legBox(p plan.Prescription) Node {
+	w := h.w
+	first := p.Weeks[0]
+	title := w.Say("leg." + string(p.Side))
+	if key := "role." + p.Role; p.Role != "both" && w.Has(key) {
+		title = w.Say("leg.with-role", "leg", title, "role", w.Say(key))
+	}
+	nodes := []Node{
+		paragraph("when", h.begins(p)),
+		h.doseLine(p, first),
+		paragraph("manner", strings.Join(h.manner(first), dot)),
+		paragraph("plates", h.plates(p, first)),
+		paragraph("range", h.rangeOf(p, first)),
+		h.later(p),
+	}
+	side := "leg-other"
+	if turn(p) == 0 {
+		side = "leg-own"
+	}
+	return group("leg "+side+" side-"+string(p.Side), title, 4, nodes...)
+}
+
+// begins says from which week on the box counts, where it is not the first, and that it is a ceiling.
+func (h handout) begins(p plan.Prescription) string {
+	if first := p.Weeks[0]; !first.Due {
+		return h.w.Say("dose.from-week", "week", first.Week)
+	}
+	return ""
+}
+
+// doseLine is the dose in digits, 3 × 10 · 20 kg on each side; manner follows it: stop when 2 more were possible · rest 2 min.
+func (h handout) doseLine(p plan.Prescription, d plan.WeekDose) Node {
+	spans := []Span{strong(strings.Join(h.work(p, d), dot))}
+	if d.FindYourWeight {
+		spans = append(spans, strong(dot), Span{Text: h.w.Say("load.find"), Href: "#find-your-weight", Strong: true})
+	}
+	return spoken("dose", spans...)
+}
+
+// work is how much of what: the amount and the load.
+func (h handout) work(p plan.Prescription, d plan.WeekDose) (parts []string) {
+	parts = h.amount(d)
+	if load := h.loadOf(p, d); load != "" {
+		parts = append(parts, load)
+	}
+	return parts
+}
+
+// amount is the dose without its load. What is not said is not part of it.
+func (h handout) amount(d plan.WeekDose) (parts []string) {
+	w, do := h.w, d.Dose
+	times, hold := number(do.Sets), do.HoldFor
+	if times == "" {
+		times = number(do.Reps)
+	}
+	switch {
+	case do.Sets != nil && do.Reps != nil:
+		parts = append(parts, w.Say("dose.sets-reps", "sets", *do.Sets, "reps", *do.Reps))
+		if hold != nil {
+			parts = append(parts, w.Say("dose.hold", "time", h.time(*hold)))
+		}
+	case hold != nil && times != "":
+		parts = append(parts, w.Say("dose.times-hold", "n", times, "time", h.time(*hold)))
+	case hold != nil:
+		parts = append(parts, w.Say("dose.hold-once", "time", h.time(*hold)))
+	case do.Minutes != nil && do.Sets != nil:
+		parts = append(parts, w.Say("dose.sets-minutes", "sets", *do.Sets, "n", *do.Minutes))
+	case do.Sets != nil:
+		parts = append(parts, w.Say("dose.sets", "n", *do.Sets))
+	case do.Reps != nil:
+		parts = append(parts, w.Say("dose.reps", "n", *do.Reps))
+	}
+	if do.Minutes != nil && (do.Sets == nil || do.Reps != nil) {
+		parts = append(parts, w.Say("dose.minutes", "n", *do.Minutes))
+	}
+	if do.Contacts != nil {
+		parts = append(parts, w.Say("dose.contacts", "n", *do.Contacts))
+	}
+	if do.TimesADay != nil {
+		parts = append(parts, w.Say("dose.times-a-day", "n", *do.TimesADay))
+	}
+	return parts
+}
+
+// manner is how hard and how rested.
+func (h handout) manner(d plan.WeekDose) (parts []string) {
+	switch r := d.Dose.Reserve; {
+	case r == nil:
+	case *r == 0:
+		parts = append(parts, h.w.Say("dose.to-the-end"))
+	default:
+		parts = append(parts, h.w.Say("dose.reserve", "n", *r))
+	}
+	if r := d.Dose.Rest; r != nil && *r > 0 {
+		parts = append(parts, h.w.Say("dose.rest", "time", h.time(*r)))
+	}
+	return parts
+}
+
+// time writes seconds, whole minutes, or both from 2 minutes on.
+func (h handout) time(s unit.Seconds) string {
+	if m := int(s) / 60; m > 0 && unit.Seconds(m*60) == s {
+		return h.w.Say("time.min", "n", m)
+	}
+	if m := int(s) / 60; m >= 2 {
+		return h.w.Say("time.min-s", "n", m, "s", h.w.Number(float64(s)-float64(m*60), 1))
+	}
+	return h.w.Say("time.s", "n", h.w.Number(float64(s), 1))
+}
+
+// rangeOf is the allowed bend in words, with the pin that stops there.
+func (h handout) rangeOf(p plan.Prescription, d plan.WeekDose) string {
+	if d.Range == nil || d.Range.Empty() {
+		return ""
+	}
+	return strings.TrimSpace(h.inRange(p.Exercise, *d.Range) + " " + h.pin(d.NearPin, d.PinDeg))
+}
+
+func number(n *int) string {
+	if n == nil {
+		return ""
+	}
+	return strconv.Itoa(*n)
+}

@@ -1,0 +1,73 @@
+package page
+
+import (
+	"slices"
+
+	"paceleaf/generator/client"
+	"paceleaf/generator/plan"
+	"paceleaf/generator/program"
+)
+
+// move is one exercise on one machine, with a box for each leg that does it.
+type move struct {
+	Exercise *program.Exercise
+	Device   *client.Device
+	Legs     []plan.Prescription // operated leg first
+}
+
+// moves are the prescriptions gathered by exercise and machine, in the order of the plan.
+func (h handout) moves() (moves []move) {
+	for _, p := range h.Prescriptions {
+		if p.Exercise == nil || len(p.Weeks) == 0 {
+			continue
+		}
+		i := slices.IndexFunc(moves, func(m move) bool { return m.Exercise.ID == p.Exercise.ID && m.Device == p.Device })
+		if i < 0 {
+			moves = append(moves, move{Exercise: p.Exercise, Device: p.Device})
+			i = len(moves) - 1
+		}
+		moves[i].Legs = append(moves[i].Legs, p)
+	}
+	for _, m := range moves {
+		slices.SortStableFunc(m.Legs, func(a, b plan.Prescription) int { return turn(a) - turn(b) })
+	}
+	return moves
+}
+
+// turn orders the legs: the event's own first, then the other.
+func turn(p plan.Prescription) int {
+	switch p.Role {
+	case "operated", "index", "both":
+		return 0
+	}
+	return 1
+}
+
+// in reports whether the move stands in a session.
+func (m move) in(session string) bool {
+	return slices.ContainsFunc(m.Legs, func(p plan.Prescription) bool { return slices.Contains(p.Sessions, session) })
+}
+
+// sessions are the sessions that any leg of the move stands in.
+func (m move) sessions() (ids []string) {
+	for _, p := range m.Legs {
+		for _, s := range p.Sessions {
+			if !slices.Contains(ids, s) {
+				ids = append(ids, s)
+			}
+		}
+	}
+	return ids
+}
+
+// anyWeek reports whether a dose of any leg and week is so.
+func (m move) anyWeek(is func(plan.WeekDose) bool) bool {
+	return slices.ContainsFunc(m.Legs, func(p plan.Prescription) bool { return slices.ContainsFunc(p.Weeks, is) })
+}
+
+func (h handout) exerciseTitle(id string) string {
+	if h.Program != nil && h.Program.Exercises[id] != nil {
+		return h.Program.Exercises[id].Title
+	}
+	return ""
+}

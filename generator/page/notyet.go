@@ -1,0 +1,178 @@
+package page
+
+import (
+	"slices"
+
+	"paceleaf/generator/plan"
+	"paceleaf/generator/program"
+	"paceleaf/generator/unit"
+)
+
+// topics are the heads of the list, in the order of daily life, with the kinds that stand under each.
+var topics = []struct {
+	id    string
+	kinds []program.Kind
+}{
+	{"walking", []program.Kind{program.WeightBearing}},
+	{"brace", []program.Kind{program.Brace}},
+	{"bending", []program.Kind{program.PassiveBend, program.ActiveBend, program.LoadedBend}},
+	{"straightening", []program.Kind{program.StraighteningUnderLoad, program.AddedWeight}},
+	{"stairs", nil},
+	{"hamstrings", []program.Kind{program.HamstringWork}},
+	{"effort", []program.Kind{program.MaximalEffort}},
+	{"kneeling", []program.Kind{program.Kneeling}},
+	{"driving", nil},
+	{"sport", []program.Kind{program.Impact, program.Running, program.Twisting, program.Contact}},
+}
+
+// ban is one thing to leave out, with the day on which that may change.
+type ban struct {
+	topic string
+	says  string
+	lifts unit.Day
+	setBy string // surgeon, physician, therapist; "" of the program
+	name  string
+	kind  program.Kind
+	on    []program.Kind
+	reach *unit.Reach // of a range
+}
+
+// notYet is what daily life and sport must leave out for now.
+func (h handout) notYet() Part {
+	w := h.w
+	bans := h.bans()
+	facts := factual("bans")
+	for _, t := range topics {
+		facts.Facts = append(facts.Facts, h.banFacts(t.id, bans)...)
+		facts.Facts = append(facts.Facts, h.dailyLife(t.id, bans)...)
+	}
+	facts.Facts = append(facts.Facts, h.closedActivities()...)
+	if len(facts.Facts) == 0 {
+		return Part{}
+	}
+	return h.part("not-yet", w.Say("not-yet.title"), paragraph("lead", w.Say("not-yet.lead")), facts)
+}
+
+// bans are the limits in force on the block's first day that forbid something, in the order of topics.
+func (h handout) bans() (bans []ban) {
+	for _, t := range topics {
+		for _, l := range h.Limits {
+			if !l.Wins || !slices.Contains(t.kinds, l.Kind) || !inForce(l.From, l.Lifts, h.Block.Starts) {
+				continue
+			}
+			if b := h.ban(t.id, l); b.says != "" {
+				bans = addBan(bans, b)
+			}
+		}
+	}
+	return bans
+}
+
+func (h handout) ban(topic string, l plan.Window) ban {
+	a := l.Allow
+	if l.Gap {
+		no := false
+		a = program.Allowance{Allowed: &no}
+	}
+	b := ban{topic: topic, says: h.allows(l.Kind, l.On, a), lifts: l.Lifts, kind: l.Kind, on: l.On, reach: a.Range}
+	if l.SetBy != "program" {
+		b.setBy, b.name = l.SetBy, l.Name
+	}
+	return b
+}
+
+// addBan keeps one of two that say the same, the one that lasts longer, and of two ranges the one inside the other.
+func addBan(bans []ban, b ban) []ban {
+	for i, have := range bans {
+		switch {
+		case have.says == b.says:
+			if !have.lifts.IsZero() && (b.lifts.IsZero() || b.lifts.After(have.lifts)) {
+				bans[i] = b
+			}
+			return bans
+		case b.within(have):
+			bans[i] = b
+			return bans
+		case have.within(b):
+			return bans
+		}
+	}
+	return append(bans, b)
+}
+
+// within reports whether the ban is the tighter of two ranges of one kind.
+func (b ban) within(o ban) bool {
+	return b.kind == o.kind && slices.Equal(b.on, o.on) && b.reach != nil && o.reach != nil && b.reach.Within(*o.reach)
+}
+
+// banFacts are the bans of one topic, each with when it may change and who said so.
+func (h handout) banFacts(topic string, bans []ban) (facts []Fact) {
+	for _, b := range bans {
+		if b.topic != topic || b.setBy == "" && h.saidByActivity(b.kind) {
+			continue
+		}
+		value := []Span{{Text: b.says + " "}, {Text: h.mayChange(b), Em: true}}
+		facts = append(facts, Fact{Label: h.w.Say("topic." + topic), Value: value})
+	}
+	return facts
+}
+
+// saidByActivity reports whether a closed activity below says more about the kind than the program's own limit does.
+func (h handout) saidByActivity(kind program.Kind) bool {
+	return slices.ContainsFunc(h.Activities, func(a plan.ActivityState) bool {
+		return a.Activity != nil && a.State != "open" && len(a.Activity.Kinds) == 1 && a.Activity.Kinds[0] == kind
+	})
+}
+
+func (h handout) mayChange(b ban) string {
+	w := h.w
+	says := w.Say("not-yet.until-told")
+	if !b.lifts.IsZero() {
+		says = w.Say("not-yet.not-before", "day", w.Day(b.lifts))
+	}
+	if b.setBy == "" {
+		return says
+	}
+	return w.Say("not-yet.set-by", "who", w.Say("set-by."+b.setBy), "name", b.name) + " " + says
+}
+
+// dailyLife is stairs and driving: no limit speaks of them. Walking and brace decide about the stairs.
+func (h handout) dailyLife(topic string, bans []ban) []Fact {
+	w := h.w
+	careful := slices.ContainsFunc(bans, func(b ban) bool { return b.topic == "walking" || b.topic == "brace" })
+	switch {
+	case topic == "stairs" && careful && h.side() != unit.Both:
+		good := w.Say("leg." + string(h.side().Opposite()))
+		return []Fact{fact(w.Say("topic.stairs"), w.Say("not-yet.stairs", "good", good, "leg", h.leg()))}
+	case topic == "driving" && h.operated():
+		return []Fact{fact(w.Say("topic.driving"), w.Say("not-yet.driving"))}
+	}
+	return nil
+}
+
+// closedActivities are the activities of the program that are not open.
+func (h handout) closedActivities() (facts []Fact) {
+	for _, a := range h.Activities {
+		if a.State == "open" || a.Activity == nil {
+			continue
+		}
+		facts = append(facts, fact(a.Activity.Title, h.activity(a)))
+	}
+	return facts
+}
+
+// activity says when an activity may begin at the earliest and what is still missing.
+func (h handout) activity(a plan.ActivityState) string {
+	w := h.w
+	says := w.Say("activity.closed")
+	switch {
+	case a.State == "suspended":
+		says = w.Say("activity.suspended")
+	case !a.NotBefore.IsZero() && a.NotBefore.After(h.Block.Starts):
+		says = w.Say("activity.not-before", "day", w.Day(a.NotBefore))
+	}
+	if missing := h.missing(a.Missing); missing != "" {
+		says += " " + missing
+	}
+	return says + " " + w.Say("activity.only-after")
+}

@@ -1,0 +1,90 @@
+package page
+
+import (
+	"paceleaf/generator/plan"
+	"paceleaf/generator/unit"
+)
+
+type (
+	prescriptionJSON struct {
+		Exercise string     `json:"exercise"`
+		Side     unit.Side  `json:"side"`
+		Role     string     `json:"role"`
+		Slot     string     `json:"slot,omitempty"`
+		Device   string     `json:"device,omitempty"`
+		Sessions []string   `json:"sessions,omitempty"`
+		Weeks    []weekJSON `json:"weeks"`
+	}
+	weekJSON struct {
+		Week           int          `json:"week"`
+		Starts         unit.Day     `json:"starts"`
+		Due            bool         `json:"due"`
+		Sets           *int         `json:"sets,omitempty"`
+		Reps           *int         `json:"reps,omitempty"`
+		Reserve        *int         `json:"reserve,omitempty"`
+		Hold           *jsonNumber  `json:"hold_s,omitempty"`
+		TimesADay      *int         `json:"times_a_day,omitempty"`
+		Minutes        *int         `json:"minutes,omitempty"`
+		Contacts       *int         `json:"foot_contacts,omitempty"`
+		Rest           *jsonNumber  `json:"rest_s,omitempty"`
+		Plates         *jsonNumber  `json:"plates_kg,omitempty"`
+		Moved          *jsonNumber  `json:"moved_kg,omitempty"`
+		PerSide        []jsonNumber `json:"per_side_kg,omitempty"`
+		Range          []jsonNumber `json:"range_deg,omitempty"`
+		Share          *jsonNumber  `json:"share_percent,omitempty"`
+		Implied        *jsonNumber  `json:"implied_reserve,omitempty"`
+		Pin            int          `json:"pin,omitempty"`
+		FindYourWeight bool         `json:"find_your_weight,omitempty"`
+		Why            string       `json:"why,omitempty"`
+		Basis          string       `json:"basis,omitempty"`
+	}
+	droppedJSON struct {
+		Slot     string    `json:"slot"`
+		Exercise string    `json:"exercise"`
+		Side     unit.Side `json:"side"`
+		Week     int       `json:"week"`
+		Because  string    `json:"because"`
+		Empty    bool      `json:"empty,omitempty"`
+	}
+)
+
+func prescriptionsIn(all []plan.Prescription, t *trail) []prescriptionJSON {
+	out := []prescriptionJSON{}
+	for _, pr := range all {
+		one := prescriptionJSON{Exercise: pr.Exercise.ID, Side: pr.Side, Role: pr.Role, Sessions: pr.Sessions, Weeks: []weekJSON{}}
+		if pr.Slot != nil {
+			one.Slot = pr.Slot.ID
+		}
+		if pr.Device != nil {
+			one.Device = pr.Device.ID
+		}
+		for _, w := range pr.Weeks {
+			one.Weeks = append(one.Weeks, weekIn(w, t))
+		}
+		out = append(out, one)
+	}
+	return out
+}
+
+func weekIn(w plan.WeekDose, t *trail) weekJSON {
+	out := weekJSON{Week: w.Week, Starts: w.Starts, Due: w.Due,
+		Sets: w.Dose.Sets, Reps: w.Dose.Reps, Reserve: w.Dose.Reserve, Hold: jsonOptional(w.Dose.HoldFor), TimesADay: w.Dose.TimesADay,
+		Minutes: w.Dose.Minutes, Contacts: w.Dose.Contacts, Rest: jsonOptional(w.Dose.Rest),
+		Plates: knownNumber(w.Plates), Moved: knownNumber(w.Moved), Range: bendPair(w.Range), Share: knownNumber(w.Share), Implied: knownNumber(w.Implied),
+		Pin: w.NearPin, FindYourWeight: w.FindYourWeight, Why: w.Why, Basis: t.id(w.Plates.Step())}
+	if out.Basis == "" {
+		out.Basis = t.id(w.Moved.Step())
+	}
+	for _, kg := range w.PerSide {
+		out.PerSide = append(out.PerSide, jsonNumber(kg))
+	}
+	return out
+}
+
+func droppedIn(all []plan.Dropped) []droppedJSON {
+	out := []droppedJSON{}
+	for _, d := range all {
+		out = append(out, droppedJSON(d))
+	}
+	return out
+}

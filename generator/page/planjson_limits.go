@@ -1,0 +1,80 @@
+package page
+
+import (
+	"paceleaf/generator/basis"
+	"paceleaf/generator/plan"
+	"paceleaf/generator/program"
+	"paceleaf/generator/unit"
+)
+
+type (
+	limitJSON struct {
+		Kind program.Kind   `json:"kind"`
+		On   []program.Kind `json:"on,omitempty"`
+		allowanceJSON
+		From     unit.Day      `json:"from"`
+		Lifts    unit.Day      `json:"lifts,omitzero"` // absent: until further notice
+		SetBy    string        `json:"set_by"`
+		Name     string        `json:"name,omitempty"`
+		Route    string        `json:"route,omitempty"`
+		Said     unit.Day      `json:"said,omitzero"`
+		Reason   string        `json:"reason,omitempty"`
+		Source   string        `json:"source,omitempty"`
+		Standing unit.Standing `json:"standing"`
+		Note     string        `json:"note,omitempty"`
+		Wins     bool          `json:"wins"`
+		Gap      bool          `json:"gap,omitempty"`
+		Touches  bool          `json:"touches_block"`
+		At       *basis.Origin `json:"at,omitempty"`
+	}
+	allowanceJSON struct {
+		Allowed *bool        `json:"allowed,omitempty"`
+		Range   []jsonNumber `json:"range_deg,omitempty"`
+		Grade   program.Work `json:"grade,omitempty"`
+		Part    *jsonNumber  `json:"part_percent,omitempty"`
+		PartKg  *jsonNumber  `json:"part_kg,omitempty"`
+		Locked  *jsonNumber  `json:"locked_deg,omitempty"`
+		Night   *bool        `json:"night,omitempty"`
+	}
+	symptomsJSON struct {
+		Action    plan.Action  `json:"action"`
+		Because   string       `json:"because,omitempty"`
+		Level     string       `json:"level,omitempty"`
+		Exercises []string     `json:"exercises,omitempty"`
+		On        unit.Day     `json:"on,omitzero"`
+		Signals   []signalJSON `json:"signals,omitempty"`
+	}
+	signalJSON struct {
+		Action   plan.Action `json:"action"`
+		Level    string      `json:"level,omitempty"`
+		Exercise string      `json:"exercise,omitempty"`
+		On       unit.Day    `json:"on,omitzero"`
+		Because  string      `json:"because,omitempty"`
+		Code     string      `json:"code,omitempty"`
+	}
+)
+
+func limitsIn(all []plan.Window) []limitJSON {
+	out := []limitJSON{}
+	for _, w := range all {
+		out = append(out, limitJSON{Kind: w.Kind, On: w.On, allowanceJSON: allowanceIn(w.Allow), From: w.From, Lifts: w.Lifts,
+			SetBy: w.SetBy, Name: w.Name, Route: w.Route, Said: w.Said, Reason: w.Reason, Source: w.Source, Standing: w.Standing,
+			Note: w.Note, Wins: w.Wins, Gap: w.Gap, Touches: w.Touches, At: placeOf(w.At)})
+	}
+	return out
+}
+
+func allowanceIn(a program.Allowance) allowanceJSON {
+	return allowanceJSON{a.Allowed, bendPair(a.Range), a.Grade, jsonOptional(a.Part), jsonOptional(a.PartMass), jsonOptional(a.Locked), a.Night}
+}
+
+func symptomsIn(s plan.Symptoms) symptomsJSON {
+	out := symptomsJSON{Action: s.Action, Because: s.Because, Level: s.Level, Exercises: s.Exercises, On: s.On}
+	if out.Action == "" {
+		out.Action = plan.NoAction
+	}
+	for _, sig := range s.Signals {
+		out.Signals = append(out.Signals, signalJSON{sig.Action, sig.Level, sig.Exercise, sig.On, sig.Because, sig.Code})
+	}
+	return out
+}

@@ -1,0 +1,184 @@
+package page
+
+import (
+	"slices"
+	"strconv"
+	"strings"
+
+	"paceleaf/generator/basis"
+	"paceleaf/generator/plan"
+	"paceleaf/generator/program"
+	"paceleaf/generator/unit"
+)
+
+// prescribed is each exercise and leg: what to do week by week, and the sums that lead to it.
+func (d *desk) prescribed() Part {
+	if len(d.p.Prescriptions) == 0 {
+		return d.part("prescribed", d.note("nothing-prescribed"))
+	}
+	nodes := []Node{d.note("week-note")}
+	for _, pr := range d.p.Prescriptions {
+		nodes = append(nodes, d.prescription(pr))
+	}
+	return d.part("prescribed", nodes...)
+}
+
+func (d *desk) prescription(pr plan.Prescription) Node {
+	nodes := []Node{factual("prescription-facts",
+		d.labelled("slot", d.slot(pr.Slot)),
+		d.labelled("device", d.device(pr)),
+		d.labelled("setup", d.setup(pr)),
+		d.labelled("sessions", strings.Join(pr.Sessions, ", ")),
+		d.labelled("tested", d.tested(pr)),
+		d.labelled("maximum", d.maximum(pr)),
+	), d.weeks(pr)}
+	if lines := d.doseSums(pr); len(lines) > 0 {
+		nodes = append(nodes, bullets("sum", lines...))
+	}
+	return group("prescription", d.say("prescription", "exercise", pr.Exercise.Title, "leg", d.roleOf(pr)), 3, nodes...)
+}
+
+// roleOf names the leg of a prescription by the role that the plan gave it.
+func (d *desk) roleOf(pr plan.Prescription) string {
+	return d.word("role", pr.Role, "side", d.word("side", string(pr.Side)))
+}
+
+func (d *desk) slot(s *program.Slot) string {
+	if s == nil {
+		return ""
+	}
+	return nonEmpty("; ", s.ID, nonEmpty(", ", s.Source, d.word("standing", string(s.Standing))))
+}
+
+func (d *desk) device(pr plan.Prescription) string {
+	if pr.Device == nil {
+		return ""
+	}
+	return nonEmpty(", ", pr.Device.Name, pr.Device.ID, amountAs(d, "carriage", pr.Device.Carriage), amountAs(d, "bar", pr.Device.Bar))
+}
+
+func amountAs[Q unit.Quantity](d *desk, key string, n basis.Num[Q]) string {
+	if !n.OK() {
+		return ""
+	}
+	return d.say(key, "amount", amount(n))
+}
+
+func (d *desk) setup(pr plan.Prescription) string {
+	s := pr.Setup
+	if s == nil {
+		return ""
+	}
+	var all []string
+	for _, hole := range []struct{ key, at string }{{"seat", s.Seat}, {"back", s.Back}, {"pad", s.Pad}} {
+		if hole.at != "" {
+			all = append(all, d.say(hole.key, "at", hole.at))
+		}
+	}
+	return strings.Join(all, ", ")
+}
+
+func (d *desk) tested(pr plan.Prescription) string {
+	return nonEmpty(", ", d.w.Day(pr.LiftedOn), d.reach(pr.Tested))
+}
+
+// maximum is the estimate behind the load, or why there is none; a dose without a load has neither.
+func (d *desk) maximum(pr plan.Prescription) string {
+	if !loaded(pr) || pr.OneRM.Step() == nil {
+		return ""
+	}
+	return amountOr(pr.OneRM)
+}
+
+// weeks is the table of the weeks; weeks that ask the same are one line, and without a load its columns are left out.
+func (d *desk) weeks(pr plan.Prescription) Node {
+	columns := []string{"week", "due", "dose", "range", "plates", "moved", "share", "implied", "why"}
+	if !loaded(pr) {
+		columns = slices.Delete(columns, 4, 8)
+	}
+	table := d.table("weeks", d.say("weeks-caption"), columns...)
+	for i := 0; i < len(pr.Weeks); {
+		j, cells := i+1, d.weekOf(pr.Weeks[i], loaded(pr))
+		for j < len(pr.Weeks) && slices.Equal(cells, d.weekOf(pr.Weeks[j], loaded(pr))) {
+			j++
+		}
+		var numbers []int
+		for _, w := range pr.Weeks[i:j] {
+			numbers = append(numbers, w.Week)
+		}
+		table.row("", append([]string{d.say("week", "number", spanOf(numbers), "day", d.w.ShortDay(pr.Weeks[i].Starts))}, cells...)...)
+		i = j
+	}
+	return table
+}
+
+// weekOf is a line of the table without its week.
+func (d *desk) weekOf(w plan.WeekDose, loaded bool) []string {
+	due, why := "ceiling", ""
+	if w.Due {
+		due = "due"
+	}
+	if w.FindYourWeight {
+		why = d.say("find-your-weight", "because", w.Why)
+	}
+	cells := []string{d.say(due), d.dose(w.Dose), d.rangeOf(w)}
+	if loaded {
+		cells = append(cells, d.plates(w), amount(w.Moved), amount(w.Share), amount(w.Implied))
+	}
+	return append(cells, why)
+}
+
+func (d *desk) rangeOf(w plan.WeekDose) string {
+	if w.NearPin == 0 {
+		return d.reach(w.Range)
+	}
+	return nonEmpty(", ", d.reach(w.Range), d.say("pin", "number", w.NearPin, "bend", degreesText(w.PinDeg)))
+}
+
+// plates is what is put on or pinned, and where it hangs.
+func (d *desk) plates(w plan.WeekDose) string {
+	if len(w.PerSide) == 0 {
+		return amount(w.Plates)
+	}
+	side := make([]string, len(w.PerSide))
+	for i, kg := range w.PerSide {
+		side[i] = resultNumber(float64(kg))
+	}
+	return d.say("per-side", "load", amount(w.Plates), "plates", strings.Join(side, " + "))
+}
+
+// dose writes what is said of a dose and leaves out what is not.
+func (d *desk) dose(x program.Dose) string {
+	var all []string
+	add := func(key string, v *int) {
+		if v != nil {
+			all = append(all, d.say(key, "n", strconv.Itoa(*v)))
+		}
+	}
+	add("dose-sets", x.Sets)
+	add("dose-reps", x.Reps)
+	add("dose-reserve", x.Reserve)
+	if x.HoldFor != nil {
+		all = append(all, d.say("dose-hold", "n", resultNumber(float64(*x.HoldFor))))
+	}
+	add("dose-times", x.TimesADay)
+	add("dose-minutes", x.Minutes)
+	add("dose-contacts", x.Contacts)
+	if x.Rest != nil {
+		all = append(all, d.say("dose-rest", "n", resultNumber(float64(*x.Rest))))
+	}
+	return strings.Join(all, ", ")
+}
+
+// doseSums is the chain of the loads: the first week down to what was typed, later weeks only what is new in them.
+func (d *desk) doseSums(pr plan.Prescription) []string {
+	c := &chain{}
+	var lines []string
+	for _, w := range pr.Weeks {
+		lines = append(lines, sums(c, doseSteps(w)...)...)
+	}
+	if loaded(pr) {
+		lines = append(lines, sums(c, pr.OneRM.Step())...)
+	}
+	return lines
+}

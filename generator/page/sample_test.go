@@ -1,0 +1,221 @@
+package page
+
+import (
+	"testing"
+
+	"paceleaf/generator/basis"
+	"paceleaf/generator/client"
+	"paceleaf/generator/plan"
+	"paceleaf/generator/program"
+	"paceleaf/generator/source"
+	"paceleaf/generator/unit"
+	"paceleaf/generator/words"
+	"paceleaf/templates"
+)
+
+// Hand-made plans: no number in them was computed, they only show every shape that a page must print.
+
+func day(s string) unit.Day {
+	d, err := unit.ParseDay(s)
+	if err != nil {
+		panic(err)
+	}
+	return d
+}
+
+func n(i int) *int                        { return &i }
+func sec(s unit.Seconds) *unit.Seconds    { return &s }
+func deg(d unit.Degrees) *unit.Degrees    { return &d }
+func reach(a, b unit.Degrees) *unit.Reach { return &unit.Reach{Straightest: a, MostBent: b} }
+func kg(k unit.Kilograms) basis.Num[unit.Kilograms] {
+	return basis.Given("sample.load", basis.Rule{Name: "sample"}, k, "hand-made")
+}
+
+func sampleWords(t testing.TB) *words.Words {
+	t.Helper()
+	w, faults := words.Load(source.Over(templates.FS), "en-GB")
+	if len(faults) > 0 {
+		t.Fatal(faults)
+	}
+	return w
+}
+
+func samplePrinter(t testing.TB) *Printer {
+	t.Helper()
+	p, err := NewPrinter(templates.FS)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return p
+}
+
+var samplePress = client.Device{ID: "press", Kind: "angled-leg-press", Carriage: kg(45), Plates: []unit.Kilograms{20, 10, 5, 2.5, 1.25}}
+var sampleStack = client.Device{ID: "stack", Kind: "knee-extension-stack", Name: "Knee extension by the window"}
+
+func sampleExercises() map[string]*program.Exercise {
+	press := &program.Exercise{ID: "leg-press-single", Title: "Leg press, one leg", Describe: "Lying back, one foot on the plate. The knee bends and straightens.",
+		Chain: program.ClosedChain, Side: program.OneLeg, Contraction: []program.Contraction{program.Concentric, program.Eccentric},
+		ResistedBy: program.External, Range: reach(0, 90), Lift: 2, Hold: 1, Lower: 3, Harder: "squat",
+		Words: program.Words{
+			Steps:   []string{"Sit back. Put one foot in the middle of the plate.", "Unlock the sledge with care.", "Let the knee bend slowly, as far as the pin allows.", "Push through the whole foot until the knee is almost straight.", "Lock the sledge after the last time."},
+			Cues:    []program.Cue{{Text: "Keep the knee over the second toe."}, {Text: "Straighten fully at the top.", ReachesDeg: deg(0)}, {Text: "Go down to a right angle.", ReachesDeg: deg(90)}},
+			Faults:  []string{"The knee falls inward", "The bottom lifts off the seat"},
+			Normal:  "A tired, warm thigh. It is gone in an hour.",
+			EaseOff: "It aches more than 2 out of 10.",
+			Stop:    "It is sharp, catches, or the knee gives way."}}
+	extension := &program.Exercise{ID: "knee-extension-machine", Title: "Seated knee extension", Describe: "Seated, pad on the shin. The knee straightens within the allowed range.",
+		Chain: program.OpenChain, Side: program.OneLeg, Contraction: []program.Contraction{program.Concentric, program.Eccentric},
+		ResistedBy: program.External, Range: reach(0, 90), Lift: 2, Hold: 1, Lower: 3, Easier: "wall-sit",
+		Words: program.Words{Steps: []string{"Sit well back. The knee lies in line with the machine's axis.", "Straighten the knee slowly.", "Hold, then lower slowly."},
+			Normal: "A strong burn in the front of the thigh.", Stop: "Pain behind the kneecap goes above 2."}}
+	curl := &program.Exercise{ID: "leg-curl", Title: "Lying leg curl", Describe: "Lying face down, pad above the heel. The heel comes toward the bottom.",
+		Chain: program.OpenChain, Side: program.OneLeg, Contraction: []program.Contraction{program.Concentric}, ResistedBy: program.External, Range: reach(0, 100),
+		Words: program.Words{Steps: []string{"Lie face down.", "Pull the heel up slowly.", "Lower it slowly."}}}
+	sit := &program.Exercise{ID: "wall-sit", Title: "Wall sit", Describe: "Back against the wall, both knees bent, feet flat.",
+		Chain: program.ClosedChain, Side: program.BothLegs, Contraction: []program.Contraction{program.Isometric}, ResistedBy: program.Time, Range: reach(60, 60),
+		Words: program.Words{Steps: []string{"Lean your back on the wall.", "Slide down until the knees are bent as the box says.", "Hold. Breathe."}}}
+	hop := &program.Exercise{ID: "hop-and-stick", Title: "Hop and stick", Describe: "A small hop forward, landing on the same leg and holding still.",
+		Side: program.OneLeg, ResistedBy: program.FootContacts, Contraction: []program.Contraction{program.Stretch},
+		Words: program.Words{Steps: []string{"Stand on one leg.", "Hop a foot's length.", "Land softly and hold still."}}}
+	squat := &program.Exercise{ID: "squat", Title: "Squat with a bar"}
+	all := map[string]*program.Exercise{}
+	for _, e := range []*program.Exercise{press, extension, curl, sit, hop, squat} {
+		all[e.ID] = e
+	}
+	return all
+}
+
+// samplePlan is week 12 after an operation of the left knee, four weeks, two sessions in turn.
+func samplePlan() *plan.Plan {
+	exercises := sampleExercises()
+	no, starts := false, day("2026-04-06")
+	clinic := &client.Clinic{Name: "Saltmarsh Knee Clinic", Emergency: "999",
+		Phones:     []client.Phone{{Who: "Clinic", Number: "020 7946 0000", Hours: "Mon to Fri, 8 to 18"}, {Who: "After hours", Number: "020 7946 0001", Hours: "nights and weekends"}},
+		Therapists: []client.Therapist{{ID: "imbali", Name: "Imbali R.", Role: "physiotherapist"}},
+		Places:     []client.Place{{ID: "gym", Name: "The gym"}, {ID: "hotel", Name: "Hotel Kestrel"}}}
+	visit := day("2026-04-27")
+	c := &client.Client{Code: "tern-04", Note: "You have come **far**. Keep the steps small:\n\n- sleep well\n- walk every day\n\nRead [more](https://example.org/knee).",
+		Person: client.Person{Called: "Jo", Goal: "Play handball again with my club", OtherLeg: program.Sound,
+			Events: []client.Event{{Kind: client.Operation, Date: day("2026-01-12"), Side: unit.Left}},
+			Away:   []client.Away{{From: day("2026-04-20"), Until: day("2026-04-24"), Place: "hotel", Emergency: "112"}}},
+		Blocks: []client.Block{{Number: 2, Starts: day("2026-03-09"), Weeks: 4}, {Number: 3, Starts: starts, Weeks: 4, By: "imbali", NextVisit: &visit}}}
+	p := &plan.Plan{Clinic: clinic, Client: c, Block: &c.Blocks[1], Event: &c.Events[0], AsOf: starts,
+		Program: &program.Program{ID: "acl-reconstruction", Exercises: exercises,
+			File:    program.File{Sources: []string{"kngf-2014"}},
+			Sources: program.Bibliography{"kngf-2014": {By: "Royal Dutch Society for Physical Therapy", Year: 2014, Title: "Rehabilitation after ACL reconstruction"}}},
+		Stage: plan.StageState{Set: &program.Phase{ID: "rebuild", Aim: "Both thighs work hard, through the range that is allowed."}, WeeksSince: 12},
+		Limits: []plan.Window{
+			{Kind: program.LoadedBend, Allow: program.Allowance{Range: reach(0, 70)}, From: day("2026-02-02"), Lifts: day("2026-04-20"), SetBy: "surgeon", Name: "Dr Auk", Wins: true},
+			{Kind: program.StraighteningUnderLoad, Allow: program.Allowance{Range: reach(45, 90)}, From: day("2026-02-02"), Lifts: day("2026-04-27"), SetBy: "program", Wins: true},
+			{Kind: program.HamstringWork, Allow: program.Allowance{Grade: program.Resisted}, From: day("2026-03-30"), Lifts: day("2026-05-04"), SetBy: "program", Wins: true},
+			{Kind: program.Running, Allow: program.Allowance{Allowed: &no}, From: day("2026-01-12"), SetBy: "program", Wins: true},
+			{Kind: program.Kneeling, Allow: program.Allowance{Allowed: &no}, From: day("2026-01-12"), Lifts: day("2026-07-12"), SetBy: "therapist", Name: "Imbali R.", Wins: true},
+		},
+		Activities: []plan.ActivityState{{Activity: &program.Activity{ID: "jumping", Title: "Jumping"}, State: "closed", NotBefore: day("2026-06-12"),
+			Missing: []string{"jumping.time", "jumping.knee-extension.lsi", "jumping.hop-single.lsi", "jumping.hop-triple.lsi"}}},
+		Dates: []plan.DateLine{
+			{On: day("2026-04-20"), Kind: "lifts", What: "loaded-bend", SetBy: "surgeon"},
+			{On: day("2026-04-20"), Kind: "away"},
+			{On: day("2026-04-27"), Kind: "visit"},
+			{On: day("2026-05-03"), Kind: "ends"},
+			{On: day("2026-06-12"), Kind: "not-before", What: "jumping", Title: "Jumping", Missing: []string{"jumping.time", "jumping.knee-extension.lsi"}},
+		},
+		Prescriptions: samplePrescriptions(exercises)}
+	for i := range 4 {
+		from := starts.AddWeeks(i)
+		week := plan.Week{Number: i + 1, Starts: from, Ends: from.AddDays(6), SinceEvent: 12 + i, PhaseWeek: 6 + i}
+		if i == 2 {
+			week.Away = &c.Away[0]
+		}
+		p.Weeks = append(p.Weeks, week)
+		for j, offset := range []int{0, 2, 4} {
+			p.Sessions = append(p.Sessions, plan.SessionDay{Day: from.AddDays(offset), Week: i + 1, Session: []string{"a", "b"}[(3*i+j)%2]})
+		}
+	}
+	return p
+}
+
+func sampleDoses(starts unit.Day, dose program.Dose, change func(week int, d *plan.WeekDose), weeks ...int) (doses []plan.WeekDose) {
+	for _, w := range weeks {
+		d := plan.WeekDose{Week: w, Starts: starts.AddWeeks(w - 1), Due: w == 1, Dose: dose}
+		change(w, &d)
+		doses = append(doses, d)
+	}
+	return doses
+}
+
+func samplePrescriptions(e map[string]*program.Exercise) []plan.Prescription {
+	starts := day("2026-04-06")
+	press := program.Dose{Sets: n(3), Reps: n(10), Reserve: n(2), Rest: sec(120)}
+	setup := &client.Setup{Seat: "4", Back: "2"}
+	loads := func(r *unit.Reach, pin int, at unit.Degrees, first unit.Kilograms) func(int, *plan.WeekDose) {
+		return func(w int, d *plan.WeekDose) {
+			side := first + 1.25*unit.Kilograms(min(w, 3)-1)
+			d.Range, d.NearPin, d.PinDeg, d.Plates = r, pin, at, kg(2*side)
+			d.PerSide = []unit.Kilograms{20, side - 20}
+			if side == 20 {
+				d.PerSide = []unit.Kilograms{20}
+			}
+		}
+	}
+	extension := func(w int, d *plan.WeekDose) { d.Range, d.Plates = reach(45, 90), kg(17.5) }
+	return []plan.Prescription{
+		{Exercise: e["leg-press-single"], Side: unit.Right, Role: "other", Device: &samplePress, Setup: setup, Sessions: []string{"a", "b"},
+			Weeks: sampleDoses(starts, press, loads(reach(0, 90), 1, 90, 32.5), 1, 2, 3, 4)},
+		{Exercise: e["leg-press-single"], Side: unit.Left, Role: "operated", Device: &samplePress, Setup: setup, Sessions: []string{"a", "b"},
+			Weeks: sampleDoses(starts, press, loads(reach(0, 70), 3, 60, 20), 1, 2, 3, 4)},
+		{Exercise: e["knee-extension-machine"], Side: unit.Left, Role: "operated", Device: &sampleStack, Sessions: []string{"a"},
+			Weeks: sampleDoses(starts, program.Dose{Sets: n(3), Reps: n(12), Reserve: n(3), Rest: sec(90)}, extension, 1, 2, 4)},
+		{Exercise: e["leg-curl"], Side: unit.Left, Role: "operated", Sessions: []string{"b"},
+			Weeks: sampleDoses(starts, press, func(w int, d *plan.WeekDose) { d.FindYourWeight, d.Range = true, reach(0, 90) }, 3, 4)},
+		{Exercise: e["wall-sit"], Side: unit.Both, Role: "both", Sessions: []string{"b"},
+			Weeks: sampleDoses(starts, program.Dose{Sets: n(3), HoldFor: sec(30), Rest: sec(60), TimesADay: n(1)}, func(w int, d *plan.WeekDose) { d.Range = reach(60, 60) }, 1, 2, 3, 4)},
+	}
+}
+
+// sampleEarly is week 1 after an operation of the right knee: brace, crutches, small doses many times a day, and a pause.
+func sampleEarly() *plan.Plan {
+	p := samplePlan()
+	no, yes, starts := false, true, p.Block.Starts
+	p.Client.Called, p.Client.Note, p.Client.Away = "", "", nil
+	p.Client.Events[0].Date, p.Client.Events[0].Side = day("2026-04-01"), unit.Right
+	p.Block.Weeks, p.Block.NextVisit, p.Weeks = 1, nil, p.Weeks[:1]
+	p.Limits = []plan.Window{
+		{Kind: program.WeightBearing, Allow: program.Allowance{PartMass: new(unit.Kilograms)}, From: starts, Lifts: starts.AddWeeks(4), SetBy: "surgeon", Name: "Dr Auk", Wins: true},
+		{Kind: program.Brace, Allow: program.Allowance{Locked: deg(0), Night: &yes}, From: starts, Lifts: starts.AddWeeks(2), SetBy: "surgeon", Name: "Dr Auk", Wins: true},
+		{Kind: program.PassiveBend, Allow: program.Allowance{Range: reach(0, 90)}, From: starts, SetBy: "program", Wins: true},
+		{Kind: program.HamstringWork, Gap: true, From: starts, SetBy: "program", Wins: true},
+		{Kind: program.Impact, Allow: program.Allowance{Allowed: &no}, From: starts, SetBy: "program", Wins: true},
+	}
+	*p.Limits[0].Allow.PartMass = 20
+	p.Sessions = nil
+	for i := range 7 {
+		p.Sessions = append(p.Sessions, plan.SessionDay{Day: starts.AddDays(i), Week: 1, Session: "a", Title: "Every day", Daily: true})
+	}
+	squeeze := &program.Exercise{ID: "quad-set", Title: "Thigh squeeze", Describe: "Lying, a small roll under the knee. The thigh tightens.", Contraction: []program.Contraction{program.Isometric},
+		Words: program.Words{Steps: []string{"Lie on your back.", "Tighten your thigh.", "Hold."}, Cues: []program.Cue{{Text: "Straighten fully.", ReachesDeg: deg(0)}}}}
+	p.Prescriptions = []plan.Prescription{
+		{Exercise: squeeze, Side: unit.Right, Role: "operated", Sessions: []string{"a"},
+			Weeks: sampleDoses(starts, program.Dose{Reps: n(10), HoldFor: sec(5), TimesADay: n(5)}, func(int, *plan.WeekDose) {}, 1)},
+		{Exercise: &program.Exercise{ID: "bike", Title: "Easy cycling", Describe: "On the bike, saddle high."}, Side: unit.Both, Role: "both", Sessions: []string{"a"},
+			Weeks: sampleDoses(starts, program.Dose{Minutes: n(10)}, func(int, *plan.WeekDose) {}, 1)},
+	}
+	p.Symptoms = plan.Symptoms{Action: plan.Contact, Level: "block", Signals: []plan.Signal{{Action: plan.Contact, Code: "effusion"}, {Action: plan.Stay, Code: "pain-middle"}}}
+	return p
+}
+
+// sampleBare is as little as a plan can be.
+func sampleBare() *plan.Plan {
+	c := &client.Client{Code: "wren-01", Blocks: []client.Block{{Number: 1, Starts: day("2026-04-06"), Weeks: 2}}}
+	return &plan.Plan{Clinic: &client.Clinic{Name: "Saltmarsh", Emergency: "999"}, Client: c, Block: &c.Blocks[0], AsOf: day("2026-04-06")}
+}
+
+func samples() map[string]*plan.Plan {
+	step := samplePlan()
+	step.Symptoms = plan.Symptoms{Action: plan.StepBack, Level: "exercise", Exercises: []string{"leg-press-single"}}
+	hop := samplePlan()
+	hop.Client.Events[0].Kind, hop.Client.Events[0].Side = client.Injury, unit.Right
+	hop.Prescriptions = []plan.Prescription{{Exercise: sampleExercises()["hop-and-stick"], Side: unit.Right, Role: "index", Sessions: []string{"a"},
+		Weeks: sampleDoses(hop.Block.Starts, program.Dose{Sets: n(3), Reps: n(5), Contacts: n(15), Reserve: n(0)}, func(int, *plan.WeekDose) {}, 1, 2, 3, 4)}}
+	return map[string]*plan.Plan{"later": samplePlan(), "early": sampleEarly(), "bare": sampleBare(), "step-back": step, "hop": hop}
+}

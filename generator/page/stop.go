@@ -1,0 +1,103 @@
+package page
+
+import (
+	"strings"
+
+	"paceleaf/generator/client"
+	"paceleaf/generator/unit"
+)
+
+// firstWeeks is how long after the event clots and infection lead the list. Chosen: rules.md 31.
+const firstWeeks = 6
+
+// The red flags, each in its level. All stand on every page; the week only changes their order.
+var (
+	flagsEmergency  = []string{"chest", "blood", "faint", "foot", "bleeding"}
+	flagsEarly      = []string{"calf", "fever", "wound", "hot-knee"}
+	flagsLater      = []string{"pop", "giving-way", "locked", "sudden-swelling"}
+	flagsTodayToo   = []string{"worst-pain"}
+	flagsSoon       = []string{"less-straight", "still-swollen", "touch", "numb", "unsure"}
+	onlyInThePhones = "0123456789"
+)
+
+// stop is the part that may matter most: when to stop, whom to call, in three levels.
+func (h handout) stop() Part {
+	w := h.w
+	today := append(append([]string{}, flagsEarly...), flagsLater...)
+	lead := w.Say("stop.lead-early")
+	if h.weeksSince() >= firstWeeks {
+		today = append(append([]string{}, flagsLater...), flagsEarly...)
+		lead = w.Say("stop.lead-later")
+	}
+	return h.part("stop", w.Say("stop.title"),
+		paragraph("lead", lead),
+		h.level("emergency", flagsEmergency, h.emergency()),
+		h.level("today", append(today, flagsTodayToo...), h.phones()),
+		h.level("soon", flagsSoon, []Node{paragraph("call", w.Say("stop.soon-how"))}),
+	)
+}
+
+// level is one level of urgency: whom to call, then the signs.
+func (h handout) level(id string, flags []string, call []Node) Node {
+	signs := make([]string, len(flags))
+	for i, f := range flags {
+		signs[i] = h.w.Say("flag." + f)
+	}
+	nodes := append(append([]Node{}, call...), bullets("signs", signs...))
+	return group("stop stop-"+id, h.w.Say("stop."+id), 3, nodes...)
+}
+
+// weeksSince is the full weeks since the event on the block's first day.
+func (h handout) weeksSince() int {
+	if h.Event == nil {
+		return h.Stage.WeeksSince
+	}
+	return h.Block.Starts.WeeksSince(h.Event.Date)
+}
+
+// emergency is the number at home, and the one of each place away.
+func (h handout) emergency() (nodes []Node) {
+	nodes = append(nodes, spoken("call", Span{Text: h.w.Say("stop.dial") + " "}, dial(h.Clinic.Emergency)))
+	for _, a := range h.aways() {
+		if a.Emergency != "" {
+			nodes = append(nodes, spoken("call", Span{Text: h.w.Say("stop.dial-away", "place", h.placeName(a.Place), "when", h.runs(a.From, a.Until)) + " "},
+				dial(a.Emergency)))
+		}
+	}
+	return nodes
+}
+
+// phones are the clinic's numbers with their hours.
+func (h handout) phones() []Node {
+	list := Node{Kind: "list", Class: "phones"}
+	for _, p := range h.Clinic.Phones {
+		list.Items = append(list.Items, h.phone(p))
+	}
+	return []Node{paragraph("call", h.w.Say("stop.today-how")), list}
+}
+
+func (h handout) phone(p client.Phone) []Span {
+	return []Span{{Text: p.Who + " "}, dial(p.Number), {Text: " " + h.w.Say("stop.hours", "hours", p.Hours)}}
+}
+
+// dial is a number that a phone can call.
+func dial(number string) Span {
+	digits := strings.Map(func(r rune) rune {
+		if strings.ContainsRune(onlyInThePhones, r) {
+			return r
+		}
+		return -1
+	}, number)
+	if strings.HasPrefix(strings.TrimSpace(number), "+") {
+		digits = "+" + digits
+	}
+	if digits == "" || digits == "+" {
+		return strong(number)
+	}
+	return Span{Text: number, Strong: true, Href: "tel:" + digits}
+}
+
+// inForce reports whether a stretch holds on a day; a zero end is until further notice.
+func inForce(from, lifts, on unit.Day) bool {
+	return !from.After(on) && (lifts.IsZero() || lifts.After(on))
+}

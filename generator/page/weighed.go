@@ -1,0 +1,98 @@
+package page
+
+import (
+	"strconv"
+	"strings"
+
+	"paceleaf/generator/plan"
+	"paceleaf/generator/program"
+)
+
+// weighed is every limit that was weighed, with who set it and which one won.
+func (d *desk) weighed() Part {
+	if len(d.p.Limits) == 0 {
+		return d.part("weighed", d.note("no-limits"))
+	}
+	table := d.table("limits", d.say("limits-caption"), "limit", "allows", "wins", "from", "lifts", "set-by", "rule", "why", "stands")
+	for _, l := range d.p.Limits {
+		class := "loses"
+		if l.Wins {
+			class = "wins"
+		}
+		table.row(class, d.kinds(l.Kind, l.On), d.allows(l), d.wins(l), d.w.Day(l.From), d.liftsOn(l), d.setBy(l),
+			nonEmpty(", ", l.Source, d.word("standing", string(l.Standing))), nonEmpty("; ", l.Reason, l.Note), standsAt(l.At, nil))
+	}
+	return d.part("weighed", table, d.note("limits-note"))
+}
+
+// kinds is the kind of a limit, and the only exercises that it speaks of.
+func (d *desk) kinds(k program.Kind, on []program.Kind) string {
+	if len(on) == 0 {
+		return d.word("kind", string(k))
+	}
+	only := make([]string, len(on))
+	for i, o := range on {
+		only[i] = d.word("kind", string(o))
+	}
+	return d.say("kind-on", "kind", d.word("kind", string(k)), "only", d.w.Join(only))
+}
+
+func (d *desk) allows(l plan.Window) string {
+	if l.Gap {
+		return d.say("allows-gap")
+	}
+	return d.allowance(l.Allow)
+}
+
+// allowance is what a limit allows, in words.
+func (s sheet) allowance(a program.Allowance) string {
+	var all []string
+	if a.Allowed != nil {
+		all = append(all, s.word("allows", strconv.FormatBool(*a.Allowed)))
+	}
+	if a.Range != nil {
+		all = append(all, s.reach(a.Range))
+	}
+	if a.Grade != "" {
+		all = append(all, s.word("work", string(a.Grade)))
+	}
+	if a.Part != nil {
+		all = append(all, s.say("allows-share", "share", withUnit(resultNumber(float64(*a.Part)), "%")))
+	}
+	if a.PartMass != nil {
+		all = append(all, s.say("allows-weight", "weight", withUnit(resultNumber(float64(*a.PartMass)), "kg")))
+	}
+	if a.Locked != nil {
+		all = append(all, s.say("allows-locked", "bend", degreesText(*a.Locked)))
+	}
+	if a.Night != nil {
+		all = append(all, s.word("night", strconv.FormatBool(*a.Night)))
+	}
+	if len(all) == 0 {
+		return s.say("allows-true")
+	}
+	return strings.Join(all, ", ")
+}
+
+func (d *desk) wins(l plan.Window) string {
+	key := "loses"
+	if l.Wins {
+		key = "wins"
+	}
+	if !l.Touches {
+		return nonEmpty(", ", d.say(key), d.say("outside-block"))
+	}
+	return d.say(key)
+}
+
+func (d *desk) liftsOn(l plan.Window) string {
+	if l.Lifts.IsZero() {
+		return d.say("until-further-notice")
+	}
+	return d.w.Day(l.Lifts)
+}
+
+// setBy is who, by which route, and when it was said.
+func (d *desk) setBy(l plan.Window) string {
+	return nonEmpty(", ", d.word("set-by", l.SetBy), l.Name, d.word("route", l.Route), d.w.Day(l.Said))
+}

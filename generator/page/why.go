@@ -1,0 +1,135 @@
+package page
+
+import (
+	"slices"
+	"strings"
+
+	"paceleaf/generator/basis"
+	"paceleaf/generator/plan"
+)
+
+// nearestShown is how many ids are offered for one that is not known; chosen: a glance.
+const nearestShown = 5
+
+// WhyText says where a number of a plan came from. Without an id it lists every id with its value, one a line, a blank
+// line between things; with one it prints the chain. For an id that is not known it lists the nearest, and ok is false.
+// line looks up the line of a typed value; it may be nil.
+func WhyText(p *plan.Plan, id string, line func(basis.Origin) int) (text string, ok bool) {
+	t := trailOf(p)
+	if id == "" {
+		return t.list(), true
+	}
+	s, known := t.steps[id]
+	if !known {
+		return inLines(t.nearest(id)), false
+	}
+	return inLines(Chain(s, line)), true
+}
+
+// WhyJSON is WhyText for machines: the whole plan without an id, the steps below it with one.
+func WhyJSON(p *plan.Plan, id string, line func(basis.Origin) int) (data []byte, ok bool) {
+	if id == "" {
+		return PlanJSON(p), true
+	}
+	t := trailOf(p)
+	s, known := t.steps[id]
+	if !known {
+		return indentedJSON(struct {
+			Format  int      `json:"format"`
+			ID      string   `json:"id"`
+			Nearest []string `json:"nearest"`
+		}{1, id, t.nearest(id)}), false
+	}
+	var below []string
+	basis.Walk(s, func(s *basis.Step) { below = append(below, t.id(s)) })
+	return indentedJSON(struct {
+		Format int                 `json:"format"`
+		ID     string              `json:"id"`
+		Basis  map[string]stepJSON `json:"basis"`
+	}{1, id, basisIn(t, below, line)}), true
+}
+
+// list is every named number, sorted by id: things of one name stand together.
+func (t *trail) list() string {
+	ids := t.named()
+	widest := 0
+	for _, id := range ids {
+		widest = max(widest, len([]rune(id)))
+	}
+	var lines []string
+	thing := ""
+	for _, id := range ids {
+		if first, _, _ := strings.Cut(id, "."); first != thing {
+			if thing != "" {
+				lines = append(lines, "")
+			}
+			thing = first
+		}
+		gap := strings.Repeat(" ", widest-len([]rune(id))+2)
+		lines = append(lines, id+gap+worth(t.steps[id]))
+	}
+	return inLines(lines)
+}
+
+// named are the ids that a step was given; a typed value without one is reached through what was made of it.
+func (t *trail) named() (ids []string) {
+	for _, id := range t.order {
+		if t.steps[id].ID != "" {
+			ids = append(ids, id)
+		}
+	}
+	slices.Sort(ids)
+	return ids
+}
+
+// worth is the value of a step in a list, or why there is none.
+func worth(s *basis.Step) string {
+	if s.Refuse {
+		return "— " + s.Reason
+	}
+	return outcome(s)
+}
+
+// nearest are the ids that look most like a mistyped one.
+func (t *trail) nearest(id string) []string {
+	ids := t.named()
+	slices.SortStableFunc(ids, func(a, b string) int { return apart(id, a) - apart(id, b) })
+	return ids[:min(nearestShown, len(ids))]
+}
+
+// apart counts how many letters must be changed to make one id of another; a part of an id is close to it.
+func apart(typed, id string) int {
+	n := edits([]rune(typed), []rune(id))
+	if strings.Contains(id, typed) {
+		n /= 4
+	}
+	return n
+}
+
+// edits is the distance of Levenshtein.
+func edits(a, b []rune) int {
+	row := make([]int, len(b)+1)
+	for j := range row {
+		row[j] = j
+	}
+	for i, ra := range a {
+		corner := row[0]
+		row[0] = i + 1
+		for j, rb := range b {
+			change := corner
+			if ra != rb {
+				change++
+			}
+			corner = row[j+1]
+			row[j+1] = min(change, row[j]+1, row[j+1]+1)
+		}
+	}
+	return row[len(b)]
+}
+
+func inLines(lines []string) string {
+	if len(lines) == 0 {
+		return ""
+	}
+	return strings.Join(lines, "\n") + "\n"
+}

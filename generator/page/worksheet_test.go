@@ -1,0 +1,199 @@
+package page
+
+import (
+	"os"
+	"regexp"
+	"slices"
+	"strings"
+	"testing"
+
+	"paceleaf/generator/basis"
+	"paceleaf/generator/client"
+	"paceleaf/generator/plan"
+	"paceleaf/generator/program"
+	"paceleaf/generator/unit"
+)
+
+// said is all the text of a view in reading order, one line a text, item, fact or row.
+func said(v View) string {
+	var b strings.Builder
+	b.WriteString(v.Title + "\n" + v.Draft + "\n")
+	for _, p := range v.Parts {
+		b.WriteString("## " + p.Title + "\n")
+		saidNodes(&b, p.Nodes)
+	}
+	return strings.ReplaceAll(b.String(), "\u00a0", " ")
+}
+
+func saidNodes(b *strings.Builder, nodes []Node) {
+	for _, n := range nodes {
+		if n.Title != "" {
+			b.WriteString("### " + n.Title + "\n")
+		}
+		if len(n.Spans) > 0 {
+			b.WriteString(textOf(n.Spans) + "\n")
+		}
+		for _, item := range n.Items {
+			b.WriteString(textOf(item) + "\n")
+		}
+		for _, f := range n.Facts {
+			b.WriteString(f.Label + ": " + textOf(f.Value) + "\n")
+		}
+		if len(n.Head) > 0 {
+			b.WriteString(strings.Join(n.Head, " | ") + "\n")
+		}
+		for _, row := range n.Rows {
+			var cells []string
+			for _, c := range row {
+				cells = append(cells, textOf(c.Spans))
+			}
+			b.WriteString(strings.Join(cells, " | ") + "\n")
+		}
+		saidNodes(b, n.Nodes)
+	}
+}
+
+func TestWorksheet(t *testing.T) {
+	v := Worksheet(deskPlan(), deskWords(t))
+	text := said(v)
+	if path := os.Getenv("PACELEAF_SHOW"); path != "" {
+		os.WriteFile(path, []byte(text), 0o644)
+	}
+	for _, row := range []struct{ want, why string }{
+		{"DRAFT", "nothing is signed"},
+		{"12 full weeks", "how long ago"},
+		{"stay: repeat the last completed load", "symptoms in words"},
+		{"running.knee-extension.lsi | 80.7 % | at least 80 % | Mon 6 April 2026 | met | near | – | delaware-2012, second-hand", "found, wanted, date, state, nearness, source"},
+		{"run.flexion.percent-of-other | – | at least 95 % | – | out of date", "missing is a dash"},
+		{"› running.hop-single.lsi", "the choices of an any-of stand below it"},
+		{"waived by Imbali R., physiotherapist, PT-0000: measured by hand", "who waived, and why"},
+		{"left (operated) | 331 N | 102.61 N·m | 1.6008 N·m/kg | 2.8328 % | 80.7 % | not tested before the operation", "force, torque, per kg, spread, symmetry, ratio"},
+		{"right (other) | 410 N", "both legs"},
+		{"left (operated) | 105 kg | 8 done, 0 in reserve | 133 kg", "moved load, set, estimate"},
+		{"machine taken", "why a leg was not tested"},
+		{"1, from 6 April | due | 2 sets, 10 repetitions, stop when 2 more were possible, rest 120 s | 0° to 70°, pin 2 (75°) | 50 kg (20 + 2.5 a side) | 95 kg | 71.4286 %", "a week of the press"},
+		{"2, from 13 April | up to", "a ceiling"},
+		{"find your weight: no lift test on this machine", "why there is no load"},
+		{"1, from 6 April | due | 3 sets, hold 5 s, 5 times a day | – | – | – | – | – | find", "what a dose does not say is a dash"},
+		{"quadriceps | knee-extension-machine | left (operated) | 1–2 | added weight is closed until 6 April", "one reason, two weeks, one line"},
+		{"loaded bend | 0° to 70° | IN FORCE | Mon 2 February 2026 | Mon 20 April 2026 | surgeon, Dr Auk, letter, Mon 2 February 2026 | instruction | repair under tension at 80° | clients/tern-04/client.toml, limit[0]", "who, when, route, reason, standing, from, lifts, place"},
+		{"loaded bend | 0° to 90° | not in force", "the one that lost"},
+		{"added weight (only with straightening under load)", "a narrow limit"},
+		{"closed: no row covers these days", "a gap is closed"},
+		{"sets 3 → 2, left leg, weeks 1 to 4 | travel", "an override with its reason"},
+		{"Running: not before this day | running.any-4", "a date, with what is missing"},
+		{"straightening under load: from then 20° to 90°", "what loosens"},
+		{"University of Delaware, 2012. Rehabilitation guidelines", "a source in full"},
+		{"not a substitute for clinical judgement", "the sign-off line"},
+		{"strength[0].left.peak_n | 318 N, 331 N | 318 N, 331 N", "what was typed, and where, trials on one line"},
+		{"lift[0].left | 60 kg, 8, 0 | 60 kg, 8, 0", "a set in the order of its writing"},
+		{"effusion | trace | trace", "a typed word"},
+	} {
+		if !strings.Contains(text, row.want) {
+			t.Errorf("the worksheet does not say %q: %s", row.want, row.why)
+		}
+	}
+	if t.Failed() {
+		t.Log(text)
+	}
+	if unknown := regexp.MustCompile(`‹[^›]*›`).FindAllString(text, -1); len(unknown) > 0 {
+		t.Errorf("words that are not there: %v", unknown)
+	}
+}
+
+// TestWorksheetCanBeRedone: every number of the tables is the result of a line on the page, every line gives its result,
+// and every line that computes stands above the lines of its inputs.
+func TestWorksheetCanBeRedone(t *testing.T) {
+	p := deskPlan()
+	text := said(Worksheet(p, deskWords(t)))
+	lines := 0
+	for _, line := range strings.Split(text, "\n") {
+		if strings.Contains(line, " = ") {
+			lines++
+			if err := redo(line); err != nil {
+				t.Error(err)
+			}
+		}
+	}
+	if lines < 20 {
+		t.Errorf("only %d sums stand on the page", lines)
+	}
+	for _, root := range rootsOf(p) {
+		basis.Walk(root, func(s *basis.Step) {
+			if line := Sum(s); !strings.Contains(text, line) {
+				t.Errorf("no line on the page for %s", line)
+			}
+		})
+	}
+}
+
+// TestWorksheetOfNothing: a client without a test, a limit or an exercise has a worksheet that says so.
+func TestWorksheetOfNothing(t *testing.T) {
+	p := deskPlan()
+	empty := &plan.Plan{Clinic: p.Clinic, Program: p.Program, Client: p.Client, Block: p.Block, AsOf: p.AsOf}
+	text := said(Worksheet(empty, deskWords(t)))
+	if strings.Contains(text, "How the numbers of the other tests") {
+		t.Error("an empty part has a heading")
+	}
+	for _, want := range []string{"No test is on file", "No limit applies", "No exercise is left", "No flag", "last stage"} {
+		if !strings.Contains(text, want) {
+			t.Errorf("%q is missing:\n%s", want, text)
+		}
+	}
+}
+
+func TestWorksheetPutsTheOperatedLegFirst(t *testing.T) {
+	p := deskPlan()
+	p.Event.Side = unit.Right
+	text := said(Worksheet(p, deskWords(t)))
+	right, left := strings.Index(text, "right (operated) | 410 N"), strings.Index(text, "left (other) | 331 N")
+	if right < 0 || left < right {
+		t.Errorf("the operated leg does not come first: %d, %d", right, left)
+	}
+}
+
+// TestDeskWordsAreComplete: each word of a closed set that a desk page prints has its sentence.
+func TestDeskWordsAreComplete(t *testing.T) {
+	s := sheet{deskWords(t)}
+	for set, all := range map[string][]string{
+		"side": unit.Side("").Words(), "grade": unit.Grade("").Words(), "standing": unit.Standing("").Words(), "kind": program.Kind("").Words(), "work": program.Work("").Words(),
+		"action": plan.Action("").Words(), "other-leg": program.OtherLeg("").Words(), "pain": client.PainKind("").Words(), "score": client.Trial("").Words(), "set-by": append(client.SetBy("").Words(), "program"),
+		"route": client.Route("").Words(), "event": {"operation", "injury", "start"}, "state": {"met", "not met", "not tested", "out of date", "waived"}, "activity-state": {"closed", "open", "suspended"},
+		"sense": {"at least", "above", "at most", "below"}, "level": {"block", "week", "session", "exercise"}, "role": {"operated", "other", "index", "both", "donor"},
+		"date": {"lifts", "loosens", "not-before", "visit", "ends", "away"}, "allows": {"true", "false"}, "night": {"true", "false"}, "read": {"source", "second-hand", "from memory"},
+	} {
+		for _, word := range all {
+			if key := "desk." + set + "-" + dashes.Replace(word); !s.w.Has(key) {
+				t.Errorf("desk.toml has no %s", key)
+			}
+		}
+	}
+}
+
+// TestDeskSentencesAreUsed: no sentence of desk.toml is left over.
+func TestDeskSentencesAreUsed(t *testing.T) {
+	var code strings.Builder
+	for _, file := range []string{"sheet", "worksheet", "attention", "asked", "bothlegs", "prescribed", "weighed", "passedover", "named", "overview"} {
+		data, err := os.ReadFile(file + ".go")
+		if err != nil {
+			t.Fatal(err)
+		}
+		code.Write(data)
+	}
+	sets := regexp.MustCompile(`word\("([a-z-]+)"`).FindAllStringSubmatch(code.String(), -1)
+	for _, key := range deskWords(t).Keys() {
+		key, ours := strings.CutPrefix(key, "desk.")
+		if !ours {
+			continue
+		}
+		inSet := slices.ContainsFunc(sets, func(s []string) bool { return strings.HasPrefix(key, s[1]+"-") })
+		for _, prefix := range []string{"part-", "column-", "fact-", ""} {
+			if bare, ok := strings.CutPrefix(key, prefix); ok && strings.Contains(code.String(), `"`+bare+`"`) {
+				inSet = true
+			}
+		}
+		if !inSet {
+			t.Errorf("no page says desk.%s", key)
+		}
+	}
+}

@@ -1,0 +1,26 @@
+package words_test
+
+import (
+	"math"
+	"testing"
+
+	"paceleaf/generator/words"
+)
+
+// The check values of evidence/handout-standards.md 1.4; ARI counts letters and digits there.
+func TestGrade(t *testing.T) {
+	for _, tt := range []struct {
+		name     string
+		c        words.Counts
+		cli, ari float64
+	}{
+		{"A, textacy by counts", words.Counts{Letters: 2855, Characters: 2855, Words: 441, Sentences: 21}, 20.86, 19.56},
+		{"B, textacy by counts", words.Counts{Letters: 685, Characters: 685, Words: 136, Sentences: 6}, 12.5103, 13.6265},
+		{"D, ours", words.Count("Sit on a chair. Bend your left knee. Hold for five seconds. Slowly straighten your leg. Do this ten times."), 0.908, -0.119},
+	} {
+		g := tt.c.Grade()
+		if math.Abs(g.ColemanLiau-tt.cli) > 0.01 || math.Abs(g.ARI-tt.ari) > 0.01 {
+			t.Errorf("%s: %+v, want %.3f and %.3f", tt.name, g, tt.cli, tt.ari)
+		}
+	}
+}

@@ -1,0 +1,9 @@
+// Package templates carries the shipped templates, styles and words. Go can embed only from its own folder: hence this file.
+package templates
+
+import "embed"
+
+// FS holds page.html.tmpl, page.md.tmpl, parts/, style/, words/, the files that start begins with (start/), and the demo clinic (demo/).
+//
+//go:embed *.tmpl parts style words start demo
+var FS embed.FS
