@@ -21,9 +21,6 @@ func (c *Clinic) judge() (faults source.Faults) {
 		}
 		seen[id] = true
 	}
-	if c.Paceleaf > Format {
-		wrong(c.At.At("paceleaf"), fmt.Sprintf("this folder is of format %d; this version reads format %d", c.Paceleaf, Format), "use a newer Paceleaf")
-	}
 	therapists, places, gauges := map[string]bool{}, map[string]bool{}, map[string]bool{}
 	for _, t := range c.Therapists {
 		unique(therapists, t.ID, t.At, "therapist")
@@ -104,7 +101,7 @@ func (r *reader) judge() {
 	}
 	for _, a := range c.Away {
 		r.place(a.Place, a.At.At("place"))
-		if a.Until.Before(a.From) {
+		if !r.spoilt(a.At) && a.Until.Before(a.From) {
 			r.wrong(a.At.At("until"), fmt.Sprintf("until %s lies before from %s", a.Until, a.From), "write the last day away")
 		}
 	}
@@ -115,6 +112,15 @@ func (r *reader) judge() {
 		r.tests(&c.Tests[i])
 	}
 	r.blocks()
+}
+
+// spoilt reports whether the reader has found a mistake in a table already, or in its whole file: what would follow from
+// it is not told as a second mistake.
+func (r *reader) spoilt(table basis.Origin) bool {
+	return slices.ContainsFunc(r.faults, func(f source.Fault) bool {
+		inside := f.Key == "" || f.Key == table.Key || strings.HasPrefix(f.Key, table.Key+".")
+		return !f.Ask && f.File == table.File && inside
+	})
 }
 
 func (r *reader) place(id string, at basis.Origin) {
@@ -141,6 +147,9 @@ func (r *reader) therapist(id string, at basis.Origin) {
 
 func (r *reader) events() {
 	for _, e := range r.c.Events {
+		if r.spoilt(e.At) {
+			continue
+		}
 		if e.Kind == Operation && e.Procedure == "" {
 			r.wrong(e.At.At("kind"), "an operation without its procedure", `write procedure = "acl-reconstruction"`)
 		}
@@ -150,13 +159,16 @@ func (r *reader) events() {
 		if e.Graft != "" && e.Graft != "allograft" && e.GraftFrom == "" {
 			r.wrong(e.At.At("graft"), "the leg that gave the graft is not said", `write graft_from = "left" or "right"`)
 		}
-		if e.GraftFrom != "" && e.GraftFrom != e.Side && r.c.OtherLeg == "sound" {
+		if e.GraftFrom != "" && e.GraftFrom != e.Side && e.Side != "" && r.c.OtherLeg == "sound" {
 			r.wrong(r.c.At.At("other_leg"), "the other leg gave the graft, yet it is called sound", `write other_leg = "donor"`)
 		}
 	}
 }
 
 func (r *reader) limit(l *Limit) {
+	if r.spoilt(l.At) {
+		return
+	}
 	if what, instead := l.Allowance.Misfit(l.Kind); what != "" {
 		r.wrong(l.At.At("kind"), what, instead)
 	}
@@ -188,7 +200,7 @@ func (r *reader) tests(d *TestDay) {
 	seen := map[string]bool{}
 	for i := range d.Strength {
 		s := &d.Strength[i]
-		if seen[s.Test] {
+		if s.Test != "" && seen[s.Test] {
 			r.wrong(s.At.At("test"), fmt.Sprintf("%s stands twice on this day", s.Test), "give the second a name of its own, such as "+s.Test+"-60")
 		}
 		seen[s.Test] = true
@@ -196,10 +208,13 @@ func (r *reader) tests(d *TestDay) {
 	}
 	for i := range d.Lifts {
 		l := &d.Lifts[i]
-		if seen[l.Exercise] {
+		if l.Exercise != "" && seen[l.Exercise] {
 			r.wrong(l.At.At("exercise"), fmt.Sprintf("%s stands twice on this day", l.Exercise), "keep the heaviest set")
 		}
 		seen[l.Exercise] = true
+		if r.spoilt(l.At) {
+			continue
+		}
 		for _, leg := range []struct {
 			name string
 			set  Set
@@ -255,17 +270,13 @@ func (c Conditions) Untared() bool {
 }
 
 func (r *reader) strength(d *TestDay, s *Strength) {
-	have := r.c.Conditions(s)
-	tested := len(s.Left.Peak)+len(s.Right.Peak) > 0
-	switch {
-	case have.Gauge != "" && r.clinic.Gauge(have.Gauge) == nil && s.Gauge != "":
-		r.wrong(s.At.At("gauge"), fmt.Sprintf("there is no gauge %q in clinic.toml", have.Gauge), "write the id of a [[gauge]]")
-	case have.Mode == IsometricMode && !have.Angle.OK() && tested:
-		r.wrong(s.At.At("test"), fmt.Sprintf("%s does not say at which bend it was made", s.Test), fmt.Sprintf("write angle_deg here, or once in [setup.%s] of client.toml", s.Test))
-	case have.Untared() && tested && (have.Tared == nil || !have.Shank.OK()):
-		r.wrong(s.At.At("test"), fmt.Sprintf("%s was made away from 90°, where the weight of the shank counts", s.Test),
-			fmt.Sprintf("add shank_cm and tared = true or false in [setup.%s] of client.toml", s.Test))
+	if r.spoilt(s.At) {
+		return
 	}
+	if s.Gauge != "" && r.clinic.Gauge(s.Gauge) == nil {
+		r.wrong(s.At.At("gauge"), fmt.Sprintf("there is no gauge %q in clinic.toml", s.Gauge), "write the id of a [[gauge]]")
+	}
+	r.conditions(s)
 	for _, leg := range []struct {
 		name string
 		pull Pull
@@ -275,6 +286,33 @@ func (r *reader) strength(d *TestDay, s *Strength) {
 			r.wrong(s.At.At(leg.name), fmt.Sprintf("the %s leg has values and is called not tested", leg.name), "keep one of the two")
 		}
 	}
+}
+
+// conditions asks that a force says at which bend it was measured, and what the weight of the shank did to it. What the
+// set-up lacks is told once, not on every test day.
+func (r *reader) conditions(s *Strength) {
+	setup := basis.Origin{File: r.dir + "/client.toml", Key: "setup." + s.Test}
+	have := r.c.Conditions(s)
+	tested := len(s.Left.Peak)+len(s.Right.Peak) > 0
+	if !tested || r.spoilt(setup) || r.told[s.Test] {
+		return
+	}
+	at, here := s.At.At("angle_deg"), fmt.Sprintf("here or in [setup.%s] of client.toml", s.Test)
+	if _, typed := r.c.Setups[s.Test]; typed && !s.Angle.OK() {
+		at, here = setup.At("angle_deg"), "here"
+	}
+	switch {
+	case have.Mode == IsometricMode && !have.Angle.OK():
+		r.wrong(at, fmt.Sprintf("%s does not say at which bend it is made", s.Test), "write angle_deg "+here)
+	case have.Untared() && have.Tared == nil:
+		r.wrong(at, fmt.Sprintf("%s is made away from 90°, where the weight of the shank counts", s.Test),
+			fmt.Sprintf("write tared = true %s if that weight was taken away before the pull, else tared = false and shank_cm", here))
+	case have.Untared() && !have.Shank.OK():
+		r.wrong(at, fmt.Sprintf("%s is made away from 90° and the shank was not weighed away", s.Test), "write shank_cm "+here)
+	default:
+		return
+	}
+	r.told[s.Test] = true
 }
 
 // stronger is how much stronger the operated leg may look before it is asked about. Chosen: common practice, no source.
@@ -345,7 +383,7 @@ var reasons = []string{"pain", "swelling", "travel", "equipment", "technique", "
 
 func (r *reader) override(o Override) {
 	word, _, _ := strings.Cut(o.Reason, ":")
-	if !slices.Contains(reasons, strings.TrimSpace(word)) {
+	if o.Reason != "" && !slices.Contains(reasons, strings.TrimSpace(word)) {
 		r.wrong(o.At.At("reason"), fmt.Sprintf("reason %q does not begin with a known word", o.Reason),
 			"begin with one of "+strings.Join(reasons, ", ")+"; more words after a colon")
 	}

@@ -1,7 +1,9 @@
 package client
 
 import (
+	"errors"
 	"fmt"
+	"io/fs"
 	"slices"
 	"strconv"
 	"strings"
@@ -15,11 +17,18 @@ import (
 func ReadClinic(folder source.Folder) (*Clinic, source.Faults) {
 	const name = "clinic.toml"
 	data, _, err := folder.Read(name)
+	if err != nil && !errors.Is(err, fs.ErrNotExist) {
+		return nil, source.Faults{source.Unreadable(name, err)}
+	}
 	if err != nil {
 		return nil, source.Faults{{File: name, What: "there is no clinic.toml here", Instead: "go to the clinic's folder, name it by --clinic, or begin one by: paceleaf start clinic"}}
 	}
 	c := &Clinic{}
 	faults := source.TOML(name, data, c)
+	if c.Paceleaf > Format {
+		return nil, source.Faults{{File: name, Line: source.Lines(data).Line("paceleaf"), Instead: "use a newer Paceleaf",
+			What: fmt.Sprintf("this folder is of format %d; this version reads format %d", c.Paceleaf, Format)}}
+	}
 	if len(faults.Wrong()) == 0 {
 		faults = append(faults, c.judge()...)
 	}
@@ -29,6 +38,9 @@ func ReadClinic(folder source.Folder) (*Clinic, source.Faults) {
 
 // Codes lists the clients of a clinic, sorted, with faults for names that are no codes.
 func Codes(folder source.Folder) (codes []string, faults source.Faults) {
+	if err := folder.Trouble("clients"); err != nil {
+		faults.Add(source.Unreadable("clients", err))
+	}
 	for _, e := range folder.List("clients") {
 		switch {
 		case !e.Dir:
@@ -45,16 +57,15 @@ func Codes(folder source.Folder) (codes []string, faults source.Faults) {
 // Read reads one client whole: its folder and its rows of the day sheets. All mistakes are returned at once; the
 // client may be used only where there are none.
 func Read(folder source.Folder, code string, clinic *Clinic, sheets *Sheets) (*Client, source.Faults) {
-	r := &reader{folder: folder, dir: "clients/" + code, clinic: clinic, c: &Client{Code: code}}
+	r := &reader{folder: folder, dir: "clients/" + code, clinic: clinic, c: &Client{Code: code}, told: map[string]bool{}}
 	if !fill(r, "client.toml", &r.c.Person) {
 		r.faults.Add(source.Fault{File: r.dir + "/client.toml", What: "this file is missing", Instead: "begin it by: paceleaf start client " + code})
 	}
 	for _, e := range folder.List(r.dir) {
 		r.entry(e)
 	}
-	if data, _, err := folder.Read(r.dir + "/note.md"); err == nil {
+	if data, there := r.read("note.md"); there {
 		r.c.Note = string(data)
-		r.c.Files = append(r.c.Files, r.dir+"/note.md")
 	}
 	r.sheets(sheets)
 	slices.SortFunc(r.c.Tests, func(a, b TestDay) int { return a.On.Compare(b.On) })
@@ -73,6 +84,7 @@ type reader struct {
 	clinic *Clinic
 	c      *Client
 	faults source.Faults
+	told   map[string]bool // tests whose missing conditions have been told
 }
 
 func (r *reader) wrong(at basis.Origin, what, instead string) {
@@ -85,14 +97,27 @@ func (r *reader) ask(at basis.Origin, what, instead string) {
 
 // fill reads a file of the client's folder into a value; false where it is missing.
 func fill[T any](r *reader, name string, into *T) bool {
+	data, there := r.read(name)
+	if data != nil {
+		r.faults = append(r.faults, source.TOML(r.dir+"/"+name, data, into)...)
+	}
+	return there
+}
+
+// read returns the bytes of a file of the client's folder, and whether it is there; one that is there and cannot be read
+// is a mistake.
+func (r *reader) read(name string) (data []byte, there bool) {
 	name = r.dir + "/" + name
 	data, _, err := r.folder.Read(name)
-	if err != nil {
-		return false
+	switch {
+	case errors.Is(err, fs.ErrNotExist):
+		return nil, false
+	case err != nil:
+		r.faults.Add(source.Unreadable(name, err))
+		return nil, true
 	}
 	r.c.Files = append(r.c.Files, name)
-	r.faults = append(r.faults, source.TOML(name, data, into)...)
-	return true
+	return data, true
 }
 
 // entry reads what a name in the client's folder stands for; an unknown name is a mistake.
@@ -110,6 +135,9 @@ func (r *reader) entry(e source.Entry) {
 }
 
 func (r *reader) each(dir string, read func(name, full string)) {
+	if err := r.folder.Trouble(r.dir + "/" + dir); err != nil {
+		r.faults.Add(source.Unreadable(r.dir+"/"+dir, err))
+	}
 	for _, e := range r.folder.List(r.dir + "/" + dir) {
 		full := r.dir + "/" + dir + "/" + e.Name
 		if e.Dir {

@@ -50,6 +50,9 @@ var plainHeads = []string{"by", "mass_kg", "mass_lb", "pain_worst", "pain_next_m
 func ReadSheets(folder source.Folder) (*Sheets, source.Faults) {
 	s := &Sheets{rows: map[string][]sheetRow{}}
 	var faults source.Faults
+	if err := folder.Trouble("days"); err != nil {
+		faults.Add(source.Unreadable("days", err))
+	}
 	for _, e := range folder.List("days") {
 		name := "days/" + e.Name
 		stem, isCSV := strings.CutSuffix(e.Name, ".csv")
@@ -60,7 +63,7 @@ func ReadSheets(folder source.Folder) (*Sheets, source.Faults) {
 		}
 		data, _, err := folder.Read(name)
 		if err != nil {
-			faults.Add(source.Fault{File: name, What: "the file cannot be read", Instead: "see that it is a plain file below 1 MB"})
+			faults.Add(source.Unreadable(name, err))
 			continue
 		}
 		sheet, wrong := source.ReadSheet(name, data)

@@ -27,25 +27,34 @@ func weeksOf(clinic *client.Clinic, c *client.Client, b *client.Block, event *cl
 	return list
 }
 
-// sessionDays puts the sessions of the phase on the training days, in turn, across blocks: the turn counts from the day
-// the stage was recorded.
+// sessionDays puts the sessions of the phase on the days of the block: daily ones on every day, the others on the
+// training days, in turn, across blocks: the turn counts from the day the stage was recorded.
 func sessionDays(weeks []Week, days []client.Weekday, phase *program.Phase, since unit.Day) (list []SessionDay) {
-	if len(phase.Sessions) == 0 || len(weeks) == 0 {
-		return nil
+	var daily, inTurn []program.Session
+	for _, s := range phase.Sessions {
+		if s.Daily {
+			daily = append(daily, s)
+		} else {
+			inTurn = append(inTurn, s)
+		}
 	}
 	turn := 0
-	first := weeks[0].Starts
-	for d := since; d.Before(first); d = d.AddDays(1) {
-		if trains(days, d) {
-			turn++
+	if len(weeks) > 0 {
+		for d := since; d.Before(weeks[0].Starts); d = d.AddDays(1) {
+			if trains(days, d) {
+				turn++
+			}
 		}
 	}
 	for _, w := range weeks {
 		for _, d := range daysFrom(w.Starts, 7) {
-			if !trains(days, d) {
+			for _, s := range daily {
+				list = append(list, SessionDay{Day: d, Week: w.Number, Session: s.ID, Title: s.Title, Daily: true})
+			}
+			if len(inTurn) == 0 || !trains(days, d) {
 				continue
 			}
-			s := phase.Sessions[turn%len(phase.Sessions)]
+			s := inTurn[turn%len(inTurn)]
 			list = append(list, SessionDay{Day: d, Week: w.Number, Session: s.ID, Title: s.Title})
 			turn++
 		}

@@ -250,7 +250,7 @@ func (d *duer) hops() (list []DueTest) {
 		due := DueTest{ID: name, Closed: closed, Values: []DueValue{{Key: "left." + key}, {Key: "right." + key}}}
 		for _, t := range d.days {
 			for _, h := range t.Hops {
-				if h.Test == name {
+				if h.Test == name && len(h.Left.Distance)+len(h.Left.Time)+len(h.Right.Distance)+len(h.Right.Time) > 0 {
 					due.LastOn = t.On
 					due.Values[0].Last, due.Values[1].Last = listed(h.Left.Distance)+listed(h.Left.Time), listed(h.Right.Distance)+listed(h.Right.Time)
 				}

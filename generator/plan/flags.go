@@ -2,6 +2,7 @@ package plan
 
 import (
 	"fmt"
+	"slices"
 
 	"paceleaf/generator/program"
 	"paceleaf/generator/unit"
@@ -114,8 +115,9 @@ func (p *planner) flagDays() {
 			}
 		}
 	}
-	for i := 1; i < len(p.plan.Sessions); i++ {
-		a, b := p.plan.Sessions[i-1], p.plan.Sessions[i]
+	inTurn := slices.DeleteFunc(slices.Clone(p.plan.Sessions), func(s SessionDay) bool { return s.Daily })
+	for i := 1; i < len(inTurn); i++ {
+		a, b := inTurn[i-1], inTurn[i]
 		if b.Day.Sub(a.Day) >= 2 {
 			continue
 		}

@@ -27,6 +27,7 @@ type window struct {
 	Window
 	class  class
 	author string // who said it; one author supersedes himself
+	early  bool   // it begins before the event: it was said of another state of the knee, so it tightens and opens nothing
 	order  int    // place in the file, where two were said on one day
 }
 
@@ -45,7 +46,7 @@ func gatherLimits(p *program.Program, c *client.Client, event *client.Event) *li
 		}
 	}
 	for i := range c.Limits {
-		l.instruction(&c.Limits[i], i)
+		l.instruction(&c.Limits[i], i, event)
 	}
 	return l
 }
@@ -148,8 +149,8 @@ func (l *limits) row(limit *program.Limit, s program.Step, from, until unit.Day,
 		From: from, Lifts: until, SetBy: "program", Name: limit.At.File, Source: limit.Source, Standing: standing, Note: note, Gap: gap, At: s.At}})
 }
 
-func (l *limits) instruction(i *client.Limit, order int) {
-	w := &window{class: instructed, author: string(i.SetBy) + " " + i.Name, order: order, Window: Window{Kind: i.Kind, On: i.On, Allow: i.Allowance,
+func (l *limits) instruction(i *client.Limit, order int, event *client.Event) {
+	w := &window{class: instructed, author: string(i.SetBy) + " " + i.Name, order: order, early: i.From.Before(event.Date), Window: Window{Kind: i.Kind, On: i.On, Allow: i.Allowance,
 		From: i.From, SetBy: string(i.SetBy), Name: i.Name, Route: string(i.Route), Said: i.Said, Reason: i.Reason, Standing: unit.Instruction, At: i.At}}
 	if i.Lifts != nil {
 		w.Lifts = *i.Lifts
@@ -194,11 +195,10 @@ func (l *limits) rule(k program.Kind, named []program.Kind, d unit.Day) ruling {
 		}
 	}
 	stand := latestOfEach(of[instructed])
-	switch {
-	case len(stand) > 0:
-	case len(of[shipped]) > 0:
-		stand = of[shipped]
-	case about[instructed] && !about[shipped] && l.between(k, named, d):
+	if !slices.ContainsFunc(stand, func(w *window) bool { return !w.early }) {
+		stand = append(stand, of[shipped]...)
+	}
+	if len(stand) == 0 && about[instructed] && !about[shipped] && l.between(k, named, d) {
 		no := false
 		return ruling{allow: program.Allowance{Allowed: &no}, gapped: true}
 	}
@@ -275,7 +275,7 @@ func (r ruling) binds(w *window) bool {
 	case a.Free():
 		return false
 	case r.allow.Closed():
-		return a.Closed() || r.allow.Range != nil
+		return a.Closed() || !slices.ContainsFunc(r.by, func(o *window) bool { return o.Allow.Closed() })
 	case a.Range != nil && r.allow.Range != nil:
 		return a.Range.Straightest == r.allow.Range.Straightest && a.Range.Straightest > 0 || a.Range.MostBent == r.allow.Range.MostBent
 	case a.Grade != "":
@@ -311,18 +311,41 @@ func (w *window) said() string {
 
 // contradictions are days on which two instructions have no range in common.
 func (l *limits) contradictions() (wrong []Mistake) {
-	for i, a := range l.windows {
-		for _, b := range l.windows[i+1:] {
-			if a.class != instructed || b.class != instructed || a.Kind != b.Kind || a.author == b.author || a.Allow.Range == nil || b.Allow.Range == nil {
+	told := map[[2]*window]bool{}
+	for _, w := range l.windows {
+		if w.class != instructed {
+			continue
+		}
+		for _, d := range append([]unit.Day{w.From}, l.turns(w.Kind, w.From)...) {
+			a, b := l.noneInCommon(w, d)
+			if a == nil || told[[2]*window{a, b}] {
 				continue
 			}
-			if from := later(a.From, b.From); a.covers(from) && b.covers(from) && a.Allow.Range.Meet(*b.Allow.Range).Empty() {
-				wrong = append(wrong, Mistake{At: b.At.At("range_deg"), What: fmt.Sprintf("%s and %s allow no common range of %s from %s", a.Name, b.Name, a.Kind, from),
-					Instead: "ask which of the two holds, and end the other by lifts"})
-			}
+			told[[2]*window{a, b}] = true
+			wrong = append(wrong, Mistake{At: b.At.At("range_deg"), What: fmt.Sprintf("%s and %s allow no common range of %s from %s", a.Name, b.Name, a.Kind, d),
+				Instead: "ask which of the two holds, and end the other by lifts"})
 		}
 	}
 	return wrong
+}
+
+// noneInCommon are two instructions of a window's kind that stand on a day and have no range in common; nil where there are none.
+func (l *limits) noneInCommon(of *window, d unit.Day) (a, b *window) {
+	var said []*window
+	for _, w := range l.windows {
+		if w.class == instructed && w.Allow.Range != nil && w.speaksOf(of.Kind, append(slices.Clone(of.On), of.Kind)) && w.covers(d) {
+			said = append(said, w)
+		}
+	}
+	said = latestOfEach(said)
+	for i, a := range said {
+		for _, b := range said[i+1:] {
+			if a.Allow.Range.Meet(*b.Allow.Range).Empty() {
+				return a, b
+			}
+		}
+	}
+	return nil, nil
 }
 
 func later(a, b unit.Day) unit.Day {

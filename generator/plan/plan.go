@@ -188,6 +188,7 @@ type SessionDay struct {
 	Week    int
 	Session string
 	Title   string
+	Daily   bool // done on every day of the block
 }
 
 // DateLine is a date that matters: a limit that lifts, an activity's earliest day, the next visit, the block's end.

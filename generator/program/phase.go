@@ -110,5 +110,6 @@ type Session struct {
 	At    basis.Origin
 	ID    string   `key:"id,required"`
 	Title string   `key:"title"`
+	Daily bool     `key:"daily" doc:"done on every day, besides the sessions that take the training days in turn"`
 	Slots []string `key:"slots,required"`
 }

@@ -1,7 +1,9 @@
 package program
 
 import (
+	"errors"
 	"fmt"
+	"io/fs"
 	"slices"
 	"strings"
 
@@ -57,8 +59,12 @@ type reader struct {
 // read fills into from a file of the library and notes the file; a missing file leaves into as it was.
 func read[T any](r *reader, name string, into *T) bool {
 	data, _, err := r.Folder.Read(name)
-	if err != nil {
+	switch {
+	case errors.Is(err, fs.ErrNotExist):
 		return false
+	case err != nil:
+		r.faults.Add(source.Unreadable("programs/"+name, err))
+		return true
 	}
 	r.p.Files = append(r.p.Files, name)
 	r.faults = append(r.faults, source.TOML("programs/"+name, data, into)...)
@@ -129,6 +135,9 @@ func (r *reader) oneOf(dir string) string {
 // bibliography reads sources.toml of every layer, the clinic's entries over the shipped ones, key by key.
 func (r *reader) bibliography() Bibliography {
 	all := Bibliography{}
+	if _, _, err := r.Folder.Read("sources.toml"); err != nil && !errors.Is(err, fs.ErrNotExist) {
+		r.faults.Add(source.Unreadable("programs/sources.toml", err))
+	}
 	for _, data := range r.Folder.Layers("sources.toml") {
 		var layer map[string]Source
 		r.faults = append(r.faults, source.TOML("programs/sources.toml", data, &layer)...)

@@ -1,7 +1,9 @@
 package program
 
 import (
+	"errors"
 	"fmt"
+	"io/fs"
 	"regexp"
 	"strconv"
 	"strings"
@@ -27,6 +29,10 @@ func (r *reader) words(ex *Exercise) {
 	name := "exercises/" + ex.ID + ".md"
 	at := basis.Origin{File: "programs/" + name}
 	data, _, err := r.Folder.Read(name)
+	if err != nil && !errors.Is(err, fs.ErrNotExist) {
+		r.faults.Add(source.Unreadable(at.File, err))
+		return
+	}
 	if err != nil {
 		r.faults.Add(source.Fault{File: at.File, What: "the exercise has no words: its page will show only the describe line",
 			Instead: "add this file with ## " + headSteps + " and a numbered list", Ask: true})

@@ -1,0 +1,65 @@
+package main
+
+import (
+	"fmt"
+	"path/filepath"
+
+	"github.com/spf13/cobra"
+
+	"paceleaf/generator"
+	"paceleaf/site"
+	"paceleaf/templates"
+)
+
+func (a *app) demo() *cobra.Command {
+	var on string
+	c := &cobra.Command{
+		Use:   "demo [DIR]",
+		Short: "Write a made-up clinic into an empty folder and build it",
+		Long: `Demo writes Saltmarsh Knee Clinic, an invented clinic with invented clients, into DIR (default saltmarsh) and
+builds its pages. --on moves all its dates by whole weeks, so that a block is under way on that day.`,
+		Example: "  paceleaf demo\n  paceleaf demo my-demo --on 2026-09-14",
+		Args:    args(0, 1, "at most a folder"),
+		RunE: func(_ *cobra.Command, args []string) error {
+			dir := "saltmarsh"
+			if len(args) > 0 {
+				dir = args[0]
+			}
+			when, err := day(on)
+			if err != nil {
+				return err
+			}
+			files, err := generator.Demo(templates.FS, when)
+			if err != nil {
+				return err
+			}
+			if err := site.Fill(dir, files); err != nil {
+				return err
+			}
+			a.clinic = dir
+			house, err := a.open()
+			if err != nil {
+				return err
+			}
+			if err := a.buildHouse(house, a.outOf(dir), 0); err != nil {
+				return err
+			}
+			a.opens(house, a.outOf(dir))
+			return nil
+		},
+	}
+	c.Flags().StringVar(&on, "on", "", "move the dates so that a block is under way on this day, as in 2026-09-14")
+	c.Flags().StringVar(&a.outDir, "out", "", "where the pages go (default DIR/out)")
+	return c
+}
+
+// opens says what to open.
+func (a *app) opens(house *generator.House, out string) {
+	fmt.Fprintln(a.out, "Open in a browser:")
+	for _, code := range house.Codes() {
+		fmt.Fprintf(a.out, "  %s    for the client\n", filepath.Join(out, "hand", code, "handout.html"))
+		fmt.Fprintf(a.out, "  %s  for the therapist\n", filepath.Join(out, "desk", code, "worksheet.html"))
+	}
+	fmt.Fprintf(a.out, "  %s\n", filepath.Join(out, "desk", "overview.html"))
+	fmt.Fprintf(a.out, "Then try: paceleaf why %s --clinic %s\n", house.Codes()[len(house.Codes())-1], a.clinic)
+}
