@@ -33,7 +33,11 @@ func (h *House) Build(out *site.Site, workers int, step func(done, of int)) (Rep
 	if b.err != nil {
 		return b.report, b.err
 	}
-	return b.report, b.overview()
+	if err := b.overview(); err != nil {
+		out.Partial() // the earlier overview stays
+		return b.report, err
+	}
+	return b.report, nil
 }
 
 // builder is one build under way.
@@ -126,26 +130,35 @@ func (b *builder) write(code, key string, planned Planned, row page.OverviewRow)
 
 // pages are the files of one client.
 func (b *builder) pages(code string, planned Planned) ([]site.File, error) {
-	handout := page.Handout(planned.Plan, b.words)
-	worksheet := page.Worksheet(planned.Plan, b.words)
-	html, err := b.printer.HTML(handout)
+	p := planned.Plan
+	files, err := b.both(page.Handout(p, b.words), "hand/"+code+"/handout")
 	if err != nil {
 		return nil, err
 	}
-	markdown, err := b.printer.Markdown(handout)
+	if p.Symptoms.Held != nil {
+		pause, err := b.both(page.Hold(p, b.words), "hand/"+code+"/hold")
+		if err != nil {
+			return nil, err
+		}
+		files = append(files, pause...)
+	}
+	desk, err := b.printer.HTML(page.Worksheet(p, b.words))
 	if err != nil {
 		return nil, err
 	}
-	desk, err := b.printer.HTML(worksheet)
+	return append(files,
+		site.File{Path: "desk/" + code + "/worksheet.html", Data: desk},
+		site.File{Path: "desk/" + code + "/plan.json", Data: page.PlanJSON(p)}), nil
+}
+
+// both prints a view as HTML and as Markdown.
+func (b *builder) both(v page.View, path string) ([]site.File, error) {
+	html, err := b.printer.HTML(v)
 	if err != nil {
 		return nil, err
 	}
-	return []site.File{
-		{Path: "hand/" + code + "/handout.html", Data: html},
-		{Path: "hand/" + code + "/handout.md", Data: markdown},
-		{Path: "desk/" + code + "/worksheet.html", Data: desk},
-		{Path: "desk/" + code + "/plan.json", Data: page.PlanJSON(planned.Plan)},
-	}, nil
+	markdown, err := b.printer.Markdown(v)
+	return []site.File{{Path: path + ".html", Data: html}, {Path: path + ".md", Data: markdown}}, err
 }
 
 // settle notes the outcome of a client.

@@ -17,9 +17,6 @@ func (h *House) Check(today unit.Day) (faults source.Faults) {
 		done := h.Plan(code)
 		faults = append(faults, done.Faults...)
 		faults = append(faults, h.future(done, today)...)
-		if done.Plan != nil {
-			faults = append(faults, h.located(done.Client.Suspicious(done.Plan.Event.Side))...)
-		}
 	}
 	faults.Sort()
 	return faults

@@ -5,7 +5,6 @@ package generator
 import (
 	"fmt"
 	"io/fs"
-	"path"
 	"slices"
 	"sync"
 
@@ -62,6 +61,7 @@ func Open(files Files) (*House, source.Faults) {
 	var more source.Faults
 	h.words, more = words.Load(source.Over(sub(files.Clinic, "templates"), files.Templates), language(h.Clinic))
 	add(more)
+	add(h.ownTemplates())
 	h.sheets, more = client.ReadSheets(h.folder)
 	add(more)
 	h.codes, more = client.Codes(h.folder)
@@ -110,17 +110,8 @@ func (h *House) strangers() (faults source.Faults) {
 				Instead: "a clinic's folder holds clinic.toml, clients/, days/, programs/, templates/ and out/"})
 		}
 	}
-	for _, e := range h.folder.List("programs") {
-		if !programNames[e.Name] && !passedOver(e.Name) && (e.Dir || path.Ext(e.Name) != ".toml") {
-			faults.Add(source.Fault{File: "programs/" + e.Name, What: "a file or folder of this name is not known here",
-				Instead: "programs/ holds programs (as in acl-reconstruction.toml), phases/, limits/, exercises/ and sources.toml"})
-		}
-	}
-	return faults
+	return append(faults, h.strangersBelow()...)
 }
-
-// programNames are the folders of programs/.
-var programNames = map[string]bool{"phases": true, "limits": true, "exercises": true}
 
 // passedOver are names that people keep beside their work and that mean nothing to us.
 func passedOver(name string) bool {
@@ -173,6 +164,12 @@ func (h *House) Plan(code string) Planned {
 		var mistakes []plan.Mistake
 		done.Plan, mistakes = plan.Compute(h.Clinic, r.program, c)
 		faults = append(faults, asFaults(mistakes)...)
+		if done.Plan != nil {
+			faults = append(faults, c.Suspicious(done.Plan.Event.Side)...)
+		}
+		if done.Plan != nil {
+			done.Plan.Tool = h.Version
+		}
 	}
 	done.Faults = h.located(faults)
 	return done

@@ -121,6 +121,9 @@ func dueLines(due plan.Due, c *client.Client) []byte {
 			}
 			line("#[[%s]]%s", list.name, lastOn(t.LastOn))
 			line("#%s = %q", list.key, t.ID)
+			if list.name == "strength" && !c.Setups[t.ID].Angle.OK() {
+				line("%-32s # bend of the knee; or once in [setup.%s] of client.toml", "#angle_deg =", t.ID)
+			}
 			for _, v := range t.Values {
 				value(v.Key, v.Last)
 			}

@@ -6,7 +6,6 @@ import (
 	"github.com/spf13/cobra"
 
 	"paceleaf/generator"
-	"paceleaf/generator/source"
 )
 
 func (a *app) check() *cobra.Command {
@@ -50,24 +49,8 @@ for a mistake. Exit code 0: no mistake; 1: the input is wrong; 2: the command is
 	return c
 }
 
-// jsonFault is a fault as editors read it.
-type jsonFault struct {
-	File     string `json:"file"`
-	Line     int    `json:"line"`
-	Severity string `json:"severity"` // mistake, question
-	What     string `json:"what"`
-	Instead  string `json:"instead"`
-}
-
-func (a *app) faultsJSON(faults source.Faults) error {
-	list := make([]jsonFault, len(faults))
-	for i, f := range faults {
-		list[i] = jsonFault{f.File, f.Line, "mistake", f.What, f.Instead}
-		if f.Ask {
-			list[i].Severity = "question"
-		}
-	}
-	if _, err := a.out.Write(source.WriteJSON(map[string]any{"format": 1, "faults": list})); err != nil {
+func (a *app) faultsJSON(faults generator.Faults) error {
+	if _, err := a.out.Write(generator.FaultsJSON(faults)); err != nil {
 		return err
 	}
 	if len(faults.Wrong()) > 0 || a.strict && len(faults) > 0 {

@@ -57,8 +57,9 @@ builds its pages. --on moves all its dates by whole weeks, so that a block is un
 func (a *app) opens(house *generator.House, out string) {
 	fmt.Fprintln(a.out, "Open in a browser:")
 	for _, code := range house.Codes() {
-		fmt.Fprintf(a.out, "  %s    for the client\n", filepath.Join(out, "hand", code, "handout.html"))
-		fmt.Fprintf(a.out, "  %s  for the therapist\n", filepath.Join(out, "desk", code, "worksheet.html"))
+		handout, worksheet := filepath.Join(out, "hand", code, "handout.html"), filepath.Join(out, "desk", code, "worksheet.html")
+		fmt.Fprintf(a.out, "  %-*s  for the client\n", len(worksheet), handout)
+		fmt.Fprintf(a.out, "  %s  for the therapist\n", worksheet)
 	}
 	fmt.Fprintf(a.out, "  %s\n", filepath.Join(out, "desk", "overview.html"))
 	fmt.Fprintf(a.out, "Then try: paceleaf why %s --clinic %s\n", house.Codes()[len(house.Codes())-1], a.clinic)

@@ -10,7 +10,6 @@ import (
 	"github.com/spf13/cobra"
 
 	"paceleaf/generator"
-	"paceleaf/generator/source"
 	"paceleaf/generator/unit"
 	"paceleaf/programs"
 	"paceleaf/templates"
@@ -81,14 +80,14 @@ Begin here:
 It computes; it decides nothing. A licensed professional reads and signs what it makes.`,
 		SilenceUsage:     true,
 		SilenceErrors:    true,
-		Args:             cobra.NoArgs,
+		Args:             verbs,
 		RunE:             func(c *cobra.Command, _ []string) error { return c.Help() },
 		PersistentPreRun: func(*cobra.Command, []string) { a.started = true },
 	}
 	root.PersistentFlags().StringVar(&a.clinic, "clinic", ".", "the clinic's folder")
 	_ = root.MarkPersistentFlagDirname("clinic")
-	root.SetFlagErrorFunc(func(_ *cobra.Command, err error) error { return usageError{err} })
-	root.AddCommand(a.demo(), a.start(), a.check(), a.build(), a.why(), a.version())
+	root.SetFlagErrorFunc(badFlag)
+	root.AddCommand(a.demo(), a.start(), a.check(), a.build(), a.why(), a.hold(), a.version())
 	return root
 }
 
@@ -115,7 +114,7 @@ func (a *app) open() (*generator.House, error) {
 }
 
 // faults prints mistakes and questions; it returns errInput where there is a mistake (with --strict: or a question).
-func (a *app) faults(faults source.Faults) error {
+func (a *app) faults(faults generator.Faults) error {
 	wrong, asked := faults.Wrong(), faults.Asked()
 	for _, f := range wrong {
 		fmt.Fprintln(a.errs, f.Error())
@@ -160,7 +159,10 @@ func day(text string) (unit.Day, error) {
 }
 
 // codes completes clients' codes.
-func (a *app) codes(*cobra.Command, []string, string) ([]cobra.Completion, cobra.ShellCompDirective) {
+func (a *app) codes(_ *cobra.Command, given []string, _ string) ([]cobra.Completion, cobra.ShellCompDirective) {
+	if len(given) > 0 {
+		return nil, cobra.ShellCompDirectiveNoFileComp
+	}
 	files, err := a.files()
 	if err != nil {
 		return nil, cobra.ShellCompDirectiveNoFileComp

@@ -2,6 +2,8 @@ package main
 
 import (
 	"bytes"
+	"cmp"
+	"encoding/json"
 	"errors"
 	"flag"
 	"fmt"
@@ -33,7 +35,7 @@ func TestMain(m *testing.M) {
 func TestScripts(t *testing.T) {
 	testscript.Run(t, testscript.Params{
 		Dir:                 "../../testdata/scripts",
-		Cmds:                map[string]func(*testscript.TestScript, bool, []string){"saltmarsh": saltmarsh, "edit": edit, "exits": exits, "same": same, "fill": fill, "copy": copyTree, "append": appendFile},
+		Cmds:                map[string]func(*testscript.TestScript, bool, []string){"saltmarsh": saltmarsh, "edit": edit, "exits": exits, "same": same, "fill": fill, "copy": copyTree, "append": appendFile, "uncomment": uncomment, "forget": forget},
 		UpdateScripts:       *update,
 		RequireExplicitExec: true,
 		RequireUniqueNames:  true,
@@ -116,6 +118,60 @@ func appendFile(ts *testscript.TestScript, neg bool, args []string) {
 	data, err := os.ReadFile(name)
 	ts.Check(err)
 	ts.Check(os.WriteFile(name, append(data, ts.ReadFile(args[1])...), 0o644))
+}
+
+// uncomment takes the # away from the lines that offer a key or a header, and writes last time's value, or one that could
+// be, as a therapist does.
+func uncomment(ts *testscript.TestScript, neg bool, args []string) {
+	if neg || len(args) != 1 {
+		ts.Fatalf("usage: uncomment FILE")
+	}
+	lines := strings.Split(ts.ReadFile(args[0]), "\n")
+	for i, line := range lines {
+		offer, is := strings.CutPrefix(line, "#")
+		if !is || strings.HasPrefix(offer, " ") {
+			continue
+		}
+		lines[i] = offer
+		key, rest, _ := strings.Cut(offer, "=")
+		value, _, _ := strings.Cut(rest, "#")
+		_, last, _ := strings.Cut(rest, "# last: ")
+		if strings.Contains(offer, "=") && strings.TrimSpace(value) == "" {
+			lines[i] = key + "= " + cmp.Or(last, couldBe[strings.TrimSpace(key)], "5")
+		}
+	}
+	ts.Check(os.WriteFile(ts.MkAbs(args[0]), []byte(strings.Join(lines, "\n")), 0o644))
+}
+
+// couldBe are values of a key where 5 could not be one.
+var couldBe = map[string]string{"left": `"20 kg x 8+3"`, "right": `"20 kg x 8+3"`, "both": `"20 kg x 8+3"`, "mass_kg": "70",
+	"angle_deg": "90", "left.peak_n": "[300]", "right.peak_n": "[300]", "pain_kind": `"ache"`, "effusion": `"trace"`}
+
+// forget takes the members of a name out of a JSON file, wherever they stand.
+func forget(ts *testscript.TestScript, neg bool, args []string) {
+	if neg || len(args) != 2 {
+		ts.Fatalf("usage: forget FILE NAME")
+	}
+	var all any
+	ts.Check(json.Unmarshal([]byte(ts.ReadFile(args[0])), &all))
+	var strip func(any)
+	strip = func(v any) {
+		switch v := v.(type) {
+		case map[string]any:
+			delete(v, args[1])
+			for _, below := range v {
+				strip(below)
+			}
+		case []any:
+			for _, below := range v {
+				strip(below)
+			}
+		}
+	}
+	strip(all)
+	data, err := json.MarshalIndent(all, "", "  ")
+	ts.Check(err)
+	ts.Check(os.WriteFile(ts.MkAbs(args[0]), append(data, '\n'), 0o644))
 }
 
 // copyTree copies a folder, to be compared later.

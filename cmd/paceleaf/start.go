@@ -17,7 +17,7 @@ func (a *app) start() *cobra.Command {
 		Short: "Begin a file: clinic, client, test or block",
 		Long: `Start adds one commented file to fill in, and never changes a file that is there. Put your own in the place of
 every "?"; paceleaf check says what is still missing.`,
-		Args: noArgs,
+		Args: verbs,
 		RunE: func(c *cobra.Command, _ []string) error { return c.Help() },
 	}
 	c.AddCommand(a.startClinic(), a.startClient(), a.startTest(), a.startBlock())
@@ -80,14 +80,14 @@ func (a *app) startTest() *cobra.Command {
 		Args:              args(1, 1, "the client's code"),
 		ValidArgsFunction: a.codes,
 		RunE: func(_ *cobra.Command, args []string) error {
+			when, err := day(on)
+			if err != nil {
+				return err
+			}
+			if when.IsZero() {
+				when = today()
+			}
 			return a.startFor(args[0], func(house *generator.House, done generator.Planned) (generator.Started, error) {
-				when, err := day(on)
-				if err != nil {
-					return generator.Started{}, err
-				}
-				if when.IsZero() {
-					when = today()
-				}
 				return house.StartTest(done, when)
 			}, "Then: paceleaf check")
 		},
@@ -105,11 +105,11 @@ func (a *app) startBlock() *cobra.Command {
 		Args:              args(1, 1, "the client's code"),
 		ValidArgsFunction: a.codes,
 		RunE: func(_ *cobra.Command, args []string) error {
+			when, err := day(on)
+			if err != nil {
+				return err
+			}
 			return a.startFor(args[0], func(house *generator.House, done generator.Planned) (generator.Started, error) {
-				when, err := day(on)
-				if err != nil {
-					return generator.Started{}, err
-				}
 				return house.StartBlock(done.Client, when)
 			}, "Then: paceleaf build")
 		},

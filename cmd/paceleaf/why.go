@@ -4,8 +4,6 @@ import (
 	"fmt"
 
 	"github.com/spf13/cobra"
-
-	"paceleaf/generator/page"
 )
 
 func (a *app) why() *cobra.Command {
@@ -37,11 +35,11 @@ file and line of what was typed. Without an ID it lists all numbers of the clien
 			if len(args) > 1 {
 				id = args[1]
 			}
-			if asJSON {
-				data, ok := page.WhyJSON(done.Plan, id, house.Line)
-				return a.answer(string(data), ok, id)
+			text, ok := house.Why(done, id)
+			if asJSON && ok {
+				data, _ := house.WhyJSON(done, id)
+				text = string(data)
 			}
-			text, ok := page.WhyText(done.Plan, id, house.Line)
 			return a.answer(text, ok, id)
 		},
 	}

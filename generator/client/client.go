@@ -3,7 +3,10 @@
 // It reads them and judges them alone, against the clinic but not against a program. It computes nothing.
 package client
 
-import "paceleaf/generator/unit"
+import (
+	"paceleaf/generator/program"
+	"paceleaf/generator/unit"
+)
 
 // Client is one folder of clients/, read whole.
 type Client struct {
@@ -11,6 +14,7 @@ type Client struct {
 	Person
 	Tests  []TestDay // by day
 	Blocks []Block   // by number
+	Holds  []Hold    // by day
 	Note   string    // note.md: the therapist's words to the client, Markdown
 	Files  []string  // every file that it was read from, sorted
 }
@@ -43,3 +47,6 @@ func (c *Client) Event(countsFrom string, on unit.Day) *Event {
 	}
 	return found
 }
+
+// SoundOther reports whether the other leg is a sound reference.
+func (c *Client) SoundOther() bool { return c.OtherLeg == program.Sound }

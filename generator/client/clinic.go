@@ -54,20 +54,20 @@ type Place struct {
 // Device is one machine or one set of weights. Loads never carry from one device to another.
 type Device struct {
 	At       basis.Origin
-	ID       string                    `key:"id,required"`
-	Kind     program.DeviceKind        `key:"kind,required"`
-	Name     string                    `key:"name"`
-	Angle    *unit.Degrees             `key:"angle" doc:"of an angled press; does not scale kilograms" range:"0 90"`
-	Carriage basis.Num[unit.Kilograms] `key:"carriage" doc:"moved but not counted by the client" range:"0 200"`
-	Bar      basis.Num[unit.Kilograms] `key:"bar" doc:"weight of the empty bar" range:"0 50"`
-	Ratio    *float64                  `key:"ratio" doc:"of a cable: 2 means that half the stack is felt" range:"0.25 8"`
-	Plates   []unit.Kilograms          `key:"plates,list" doc:"sizes, each in pairs" range:"0.1 60"`
-	Single   bool                      `key:"single" doc:"plates are loaded one by one, not in pairs"`
-	Lightest basis.Num[unit.Kilograms] `key:"lightest" range:"0 300"`
-	Heaviest basis.Num[unit.Kilograms] `key:"heaviest" range:"0 600"`
-	Step     basis.Num[unit.Kilograms] `key:"step" range:"0.1 50"`
-	AddOn    basis.Num[unit.Kilograms] `key:"add_on" doc:"a small weight hung on the stack" range:"0.1 20"`
-	Pounds   bool                      // the device is marked in pounds: filled by Read from the keys that were used
+	ID       string                      `key:"id,required"`
+	Kind     program.DeviceKind          `key:"kind,required"`
+	Name     string                      `key:"name"`
+	Angle    *unit.Degrees               `key:"angle" doc:"of an angled press; does not scale kilograms" range:"0 90"`
+	Carriage basis.Num[unit.Kilograms]   `key:"carriage" doc:"moved but not counted by the client" range:"0 200"`
+	Bar      basis.Num[unit.Kilograms]   `key:"bar" doc:"weight of the empty bar" range:"0 50"`
+	Ratio    *float64                    `key:"ratio" doc:"of a cable: 2 means that half the stack is felt" range:"0.25 8"`
+	Plates   []basis.Num[unit.Kilograms] `key:"plates,list" doc:"sizes, each in pairs" range:"0.1 60"`
+	Single   bool                        `key:"single" doc:"plates are loaded one by one, not in pairs"`
+	Lightest basis.Num[unit.Kilograms]   `key:"lightest" range:"0 300"`
+	Heaviest basis.Num[unit.Kilograms]   `key:"heaviest" range:"0 600"`
+	Step     basis.Num[unit.Kilograms]   `key:"step" range:"0.1 50"`
+	AddOn    basis.Num[unit.Kilograms]   `key:"add_on" doc:"a small weight hung on the stack" range:"0.1 20"`
+	Pounds   bool                        // the device is marked in pounds: filled by Read from the keys that were used
 }
 
 // Gauge is an instrument that measures force, and the score that is kept of several trials.

@@ -1,6 +1,7 @@
 package client
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 	"strings"
@@ -16,7 +17,7 @@ func (c *Clinic) judge() (faults source.Faults) {
 		faults.Add(source.Fault{File: at.File, Key: at.Key, What: what, Instead: instead})
 	}
 	unique := func(seen map[string]bool, id string, at basis.Origin, thing string) {
-		if seen[id] {
+		if id != "" && seen[id] {
 			wrong(at.At("id"), fmt.Sprintf("%s %q stands twice", thing, id), "give each an id of its own")
 		}
 		seen[id] = true
@@ -100,17 +101,21 @@ func (r *reader) judge() {
 		r.limit(&c.Limits[i])
 	}
 	for _, a := range c.Away {
-		r.place(a.Place, a.At.At("place"))
 		if !r.spoilt(a.At) && a.Until.Before(a.From) {
 			r.wrong(a.At.At("until"), fmt.Sprintf("until %s lies before from %s", a.Until, a.From), "write the last day away")
 		}
+		r.place(a.Place, a.At.At("place"))
 	}
+	r.trainingDays()
+	r.days()
 	for id, s := range c.Setups {
 		r.setup(id, s)
 	}
+	r.setupNames()
 	for i := range c.Tests {
 		r.tests(&c.Tests[i])
 	}
+	r.holds()
 	r.blocks()
 }
 
@@ -131,7 +136,7 @@ func (r *reader) place(id string, at basis.Origin) {
 	for _, p := range r.clinic.Places {
 		ids = append(ids, p.ID)
 	}
-	r.wrong(at, fmt.Sprintf("there is no place %q in clinic.toml", id), "write one of "+strings.Join(ids, ", "))
+	r.wrong(at, fmt.Sprintf("there is no place %q in clinic.toml", id), oneOf(ids, "add a [[place]] there"))
 }
 
 func (r *reader) therapist(id string, at basis.Origin) {
@@ -142,7 +147,37 @@ func (r *reader) therapist(id string, at basis.Origin) {
 	for _, t := range r.clinic.Therapists {
 		ids = append(ids, t.ID)
 	}
-	r.wrong(at, fmt.Sprintf("there is no therapist %q in clinic.toml", id), "write one of "+strings.Join(ids, ", "))
+	r.wrong(at, fmt.Sprintf("there is no therapist %q in clinic.toml", id), oneOf(ids, "add a [[therapist]] there"))
+}
+
+func (r *reader) gauge(id string, at basis.Origin) {
+	if id == "" || r.clinic.Gauge(id) != nil {
+		return
+	}
+	var ids []string
+	for _, g := range r.clinic.Gauges {
+		ids = append(ids, g.ID)
+	}
+	r.wrong(at, fmt.Sprintf("there is no gauge %q in clinic.toml", id), oneOf(ids, "add a [[gauge]] there"))
+}
+
+// oneOf says what to write where an id is not known: one of those that are, or what else to do.
+func oneOf(ids []string, otherwise string) string {
+	switch len(ids) {
+	case 0:
+		return otherwise
+	case 1:
+		return fmt.Sprintf("write %q, or %s", ids[0], otherwise)
+	}
+	return "write one of " + strings.Join(ids, ", ") + ", or " + otherwise
+}
+
+func (r *reader) trainingDays() {
+	for i, d := range r.c.TrainingDays {
+		if slices.Contains(r.c.TrainingDays[:i], d) && d != "" {
+			r.wrong(r.c.At.At(fmt.Sprintf("training_days[%d]", i)), fmt.Sprintf("training day %s stands twice", d), "keep one: a day has one session")
+		}
+	}
 }
 
 func (r *reader) events() {
@@ -178,9 +213,7 @@ func (r *reader) limit(l *Limit) {
 }
 
 func (r *reader) setup(id string, s Setup) {
-	if s.Gauge != "" && r.clinic.Gauge(s.Gauge) == nil {
-		r.wrong(s.At.At("gauge"), fmt.Sprintf("there is no gauge %q in clinic.toml", s.Gauge), "write the id of a [[gauge]]")
-	}
+	r.gauge(s.Gauge, s.At.At("gauge"))
 	if s.Device == "" {
 		return
 	}
@@ -190,13 +223,31 @@ func (r *reader) setup(id string, s Setup) {
 	} else {
 		r.place(at, s.At.At("place"))
 	}
-	if place := r.clinic.Place(at); place != nil && place.Device(s.Device) == nil {
-		r.wrong(s.At.At("device"), fmt.Sprintf("there is no device %q at %s", s.Device, at), "write the id of a [[place.device]] of that place")
+	r.device(s.Device, at, s.At.At("device"))
+}
+
+func (r *reader) device(id, at string, from basis.Origin) {
+	place := r.clinic.Place(at)
+	if id == "" || place == nil || place.Device(id) != nil {
+		return
 	}
+	var ids []string
+	for i := range place.Devices {
+		ids = append(ids, place.Devices[i].ID)
+	}
+	r.wrong(from, fmt.Sprintf("there is no device %q at %s", id, at), oneOf(ids, "add a [[place.device]] to "+at+" in clinic.toml"))
 }
 
 func (r *reader) tests(d *TestDay) {
 	r.therapist(d.By, d.At.At("by"))
+	for _, knee := range []struct {
+		name string
+		KneeRange
+	}{{"left", d.Left}, {"right", d.Right}} {
+		if lacks, beyond := knee.LacksExtension.Or(0), knee.BeyondStraight.Or(0); lacks > 0 && beyond > 0 {
+			r.wrong(knee.At.At("lacks_extension_deg"), fmt.Sprintf("the %s knee lacks %g° of straight and goes %g° beyond it", knee.name, float64(lacks), float64(beyond)), "keep one of the two")
+		}
+	}
 	seen := map[string]bool{}
 	for i := range d.Strength {
 		s := &d.Strength[i]
@@ -206,6 +257,7 @@ func (r *reader) tests(d *TestDay) {
 		seen[s.Test] = true
 		r.strength(d, s)
 	}
+	r.testNames(d)
 	for i := range d.Lifts {
 		l := &d.Lifts[i]
 		if l.Exercise != "" && seen[l.Exercise] {
@@ -215,11 +267,38 @@ func (r *reader) tests(d *TestDay) {
 		if r.spoilt(l.At) {
 			continue
 		}
+		setup := r.c.Setups[l.Exercise]
+		r.place(l.Place, l.At.At("place"))
+		r.device(l.Device, cmp.Or(l.Place, setup.Place, r.c.Place), l.At.At("device"))
 		for _, leg := range []struct {
 			name string
 			set  Set
 		}{{"left", l.Left}, {"right", l.Right}, {"both", l.Both}} {
 			r.set(l, leg.name, leg.set)
+		}
+	}
+}
+
+// testNames asks for names of tests that are known: a value under a misspelt one would be passed over in silence.
+func (r *reader) testNames(d *TestDay) {
+	for i := range d.Strength {
+		s := &d.Strength[i]
+		named := func(known string) bool { return s.Test == known || strings.HasPrefix(s.Test, known+"-") }
+		if s.Test != "" && !slices.ContainsFunc(strengthTests, named) {
+			r.ask(s.At.At("test"), fmt.Sprintf("no rule knows the test of force %q", s.Test),
+				"write one of "+strings.Join(strengthTests, ", ")+", with a word behind it for a second one (knee-extension-60)")
+		}
+	}
+	for i := range d.Hops {
+		h := &d.Hops[i]
+		if _, known := hopTests["hop-"+h.Test]; h.Test != "" && !known {
+			r.wrong(h.At.At("test"), fmt.Sprintf("hop %q is not known", h.Test), "write one of single, triple, crossover, timed-6m, side, vertical")
+		}
+	}
+	for i := range d.Questionnaires {
+		q := &d.Questionnaires[i]
+		if q.ID != "" && !slices.Contains(questionnaires, q.ID) {
+			r.ask(q.At.At("id"), fmt.Sprintf("no rule knows the questionnaire %q", q.ID), "write one of "+strings.Join(questionnaires, ", "))
 		}
 	}
 }
@@ -273,9 +352,7 @@ func (r *reader) strength(d *TestDay, s *Strength) {
 	if r.spoilt(s.At) {
 		return
 	}
-	if s.Gauge != "" && r.clinic.Gauge(s.Gauge) == nil {
-		r.wrong(s.At.At("gauge"), fmt.Sprintf("there is no gauge %q in clinic.toml", s.Gauge), "write the id of a [[gauge]]")
-	}
+	r.gauge(s.Gauge, s.At.At("gauge"))
 	r.conditions(s)
 	for _, leg := range []struct {
 		name string
@@ -367,6 +444,9 @@ func (r *reader) blocks() {
 		for _, o := range b.Overrides {
 			r.override(o)
 		}
+		if b.NextVisit != nil && b.NextVisit.Before(b.Starts) {
+			r.wrong(b.At.At("next_visit"), fmt.Sprintf("next_visit %s lies before the block's first day %s", b.NextVisit, b.Starts), "write the day of the visit after it")
+		}
 		if i == 0 {
 			continue
 		}
@@ -382,6 +462,12 @@ func (r *reader) blocks() {
 var reasons = []string{"pain", "swelling", "travel", "equipment", "technique", "wish", "surgeon"}
 
 func (r *reader) override(o Override) {
+	if r.spoilt(o.At) {
+		return
+	}
+	if o.Sets == nil && o.Reps == nil && o.Reserve == nil && !o.Plates.OK() && o.Range == nil && !o.Leave {
+		r.wrong(o.At, "an override that sets nothing", "write sets, reps, reserve, plates_kg, range_deg or leave_out = true")
+	}
 	word, _, _ := strings.Cut(o.Reason, ":")
 	if o.Reason != "" && !slices.Contains(reasons, strings.TrimSpace(word)) {
 		r.wrong(o.At.At("reason"), fmt.Sprintf("reason %q does not begin with a known word", o.Reason),

@@ -72,10 +72,11 @@ type Stage struct {
 
 // Opened is an activity, or a kind of limit that may be opened, that the therapist has opened.
 type Opened struct {
-	At   basis.Origin
-	ID   string   `key:"id,required"`
-	From unit.Day `key:"from,required"`
-	By   string   `key:"by,required"`
+	At    basis.Origin
+	ID    string   `key:"id,required"`
+	From  unit.Day `key:"from,required"`
+	By    string   `key:"by,required"`
+	Level int      `key:"level" doc:"of an activity with a ladder: the rung to begin on; the first where it is left out" range:"1 50"`
 }
 
 // Limit is an instruction of a surgeon or physician, or a therapist's own tightening.

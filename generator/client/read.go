@@ -29,11 +29,25 @@ func ReadClinic(folder source.Folder) (*Clinic, source.Faults) {
 		return nil, source.Faults{{File: name, Line: source.Lines(data).Line("paceleaf"), Instead: "use a newer Paceleaf",
 			What: fmt.Sprintf("this folder is of format %d; this version reads format %d", c.Paceleaf, Format)}}
 	}
-	if len(faults.Wrong()) == 0 {
-		faults = append(faults, c.judge()...)
+	faults = append(faults, c.judge()...)
+	for i := range c.Places {
+		for j := range c.Places[i].Devices {
+			d := &c.Places[i].Devices[j]
+			d.Pounds = d.inPounds()
+		}
 	}
 	faults.Sort()
 	return c, faults
+}
+
+// inPounds reports whether a device is marked in pounds: its first weight that is typed says so.
+func (d *Device) inPounds() bool {
+	for _, n := range append([]basis.Num[unit.Kilograms]{d.Step, d.Lightest, d.Heaviest}, d.Plates...) {
+		if n.OK() {
+			return strings.HasSuffix(n.Step().Typed, " lb")
+		}
+	}
+	return false
 }
 
 // Codes lists the clients of a clinic, sorted, with faults for names that are no codes.
@@ -69,6 +83,7 @@ func Read(folder source.Folder, code string, clinic *Clinic, sheets *Sheets) (*C
 	}
 	r.sheets(sheets)
 	slices.SortFunc(r.c.Tests, func(a, b TestDay) int { return a.On.Compare(b.On) })
+	slices.SortFunc(r.c.Holds, func(a, b Hold) int { return a.From.Compare(b.From) })
 	slices.SortFunc(r.c.Blocks, func(a, b Block) int { return a.Number - b.Number })
 	r.judge()
 	slices.Sort(r.c.Files)
@@ -128,9 +143,11 @@ func (r *reader) entry(e source.Entry) {
 		r.each("tests", r.testDay)
 	case e.Dir && e.Name == "blocks":
 		r.each("blocks", r.block)
+	case e.Dir && e.Name == "holds":
+		r.each("holds", r.hold)
 	default:
 		r.wrong(basis.Origin{File: r.dir + "/" + e.Name}, "a file or folder of this name is not known",
-			"a client's folder holds client.toml, note.md, tests/ and blocks/")
+			"a client's folder holds client.toml, note.md, tests/, blocks/ and holds/")
 	}
 }
 

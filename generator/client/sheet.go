@@ -141,6 +141,18 @@ func splitHead(text string) (h head) {
 	return h
 }
 
+// nearHeads are the heads that a misspelt one is held against.
+var nearHeads = slices.Concat([]string{"code"}, plainHeads, questionnaires)
+
+func startingWith(start string) (heads []string) {
+	for _, p := range plainHeads {
+		if strings.HasPrefix(p, start) {
+			heads = append(heads, p)
+		}
+	}
+	return heads
+}
+
 func judgeHead(text string) (what, instead string) {
 	if slices.Contains(plainHeads, text) || slices.Contains(questionnaires, text) {
 		return "", ""
@@ -150,6 +162,10 @@ func judgeHead(text string) (what, instead string) {
 	switch {
 	case h.leg == "range_deg" && h.ending == "" && kebab(h.test):
 		return "", ""
+	case slices.ContainsFunc(plainHeads, func(p string) bool { return strings.HasPrefix(p, text+"_") }):
+		return fmt.Sprintf("head %q has no unit", text), "write " + strings.Join(startingWith(text+"_"), " or ")
+	case !legs && source.Meant(text, nearHeads) != "":
+		return fmt.Sprintf("head %q is not known", text), "did you mean " + source.Meant(text, nearHeads) + "?"
 	case !kebab(h.test) || !legs:
 		return fmt.Sprintf("head %q is not known", text),
 			"write a key of the test file (mass_kg, left.flexion_deg), a score (acl-rsi), or a test and leg (knee-extension.left)"
@@ -170,7 +186,11 @@ func (s *Sheets) day(row sheetRow, c *Client) (TestDay, source.Faults) {
 	day := TestDay{On: row.on}
 	faults := source.Fill(d.doc, d.origin, &day)
 	for i := range faults {
-		faults[i].Line = row.line
+		f := &faults[i]
+		f.Line = row.line
+		if slices.Contains(row.heads, f.Key) && !strings.Contains(f.What, f.Key) {
+			f.What = f.Key + ": " + f.What
+		}
 	}
 	day.On = row.on
 	return day, append(d.faults, faults...)
@@ -241,6 +261,11 @@ func (d *sheetDay) test(h head, text, cell string) {
 		path := fmt.Sprintf("lift[%d].%s", i, h.leg)
 		if shortSet.MatchString(cell) {
 			d.set(path, cell, text)
+			return
+		}
+		if numbers(cell) != nil {
+			d.faults.Add(source.Fault{File: d.row.file, Line: d.row.line, What: fmt.Sprintf("column %s holds trials (%s), yet %s is no test of force", text, cell, h.test),
+				Instead: "head it by one of " + strings.Join(strengthTests, ", ") + " and the leg; a set of a lift is written 60x8+0"})
 			return
 		}
 		d.leg(path, "", nil, text, cell)

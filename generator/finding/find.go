@@ -5,7 +5,6 @@ import (
 
 	"paceleaf/generator/basis"
 	"paceleaf/generator/client"
-	"paceleaf/generator/program"
 	"paceleaf/generator/unit"
 )
 
@@ -131,7 +130,7 @@ func (l *LiftTest) OfSide(side unit.Side) LiftLeg {
 
 // references compares with the other leg: where it is no sound reference, symmetry opens nothing.
 func (f *finder) references() {
-	if f.c.OtherLeg == program.Sound {
+	if f.c.SoundOther() {
 		return
 	}
 	for _, name := range f.Order {

@@ -26,9 +26,9 @@ func (f *finder) hop(d *client.TestDay, h *client.Hop) {
 	id := ids.id("", "symmetry")
 	var share basis.Num[unit.Percent]
 	switch {
-	case operated.Time.Step() != nil || other.Time.Step() != nil:
+	case operated.Time.OK() || other.Time.OK():
 		share = basis.Try2(id, formula.BySymmetryTimed, formula.SymmetryTimed[unit.Seconds], operated.Time, other.Time)
-	case operated.Count.Step() != nil || other.Count.Step() != nil:
+	case operated.Count.OK() || other.Count.OK():
 		share = basis.Try2(id, formula.BySymmetry, formula.Symmetry[unit.Count], operated.Count, other.Count)
 	default:
 		share = basis.Try2(id, formula.BySymmetry, formula.Symmetry[unit.Metres], operated.Distance, other.Distance)
@@ -36,7 +36,7 @@ func (f *finder) hop(d *client.TestDay, h *client.Hop) {
 	t.LSI = tenth(ids.id("", "lsi"), share).On(d.On)
 	f.Hops = append(f.Hops, t)
 	if !d.On.Before(f.event.Date) {
-		f.put(measured(thing+".lsi", t.LSI, d.On))
+		f.put(f.trusted(measured(thing+".lsi", t.LSI, d.On), t.LSI))
 	}
 }
 
@@ -48,6 +48,8 @@ func hopLeg(ids stem, on unit.Day, side unit.Side, typed client.HopSide) HopLeg 
 	}
 	if l.NotTested != "" {
 		l.Distance = basis.Refused[unit.Metres](name("distance"), formula.ByBest, l.NotTested)
+		l.Time = basis.Refused[unit.Seconds](name("time"), formula.ByQuickest, l.NotTested)
+		l.Count = basis.Refused[unit.Count](name("count"), formula.ByBest, l.NotTested)
 		return l
 	}
 	if len(typed.Distance) > 0 {

@@ -119,7 +119,8 @@ func (f *finder) rangeMeasures() {
 	if bend.OK() {
 		f.put(measured("flexion", bend, bendOn))
 		share := basis.Try2("flexion.symmetry", formula.BySymmetry, formula.Symmetry[unit.Degrees], bend, other)
-		f.put(measured("flexion.percent-of-other", tenth("flexion.percent-of-other", share), bendOn))
+		cut := tenth("flexion.percent-of-other", share)
+		f.put(f.trusted(measured("flexion.percent-of-other", cut, bendOn), cut))
 	}
 }
 

@@ -28,18 +28,14 @@ func (f *finder) lift(d *client.TestDay, l *client.Lift) {
 	if device != nil {
 		t.Device = device.ID
 	}
-	t.Left, t.Right, t.Both = f.set(ids, d, unit.Left, l.Left, device), f.set(ids, d, unit.Right, l.Right, device), f.set(ids, d, unit.Both, l.Both, device)
+	t.Left, t.Right, t.Both = f.set(ids, d, unit.Left, l.Left, place, device), f.set(ids, d, unit.Right, l.Right, place, device), f.set(ids, d, unit.Both, l.Both, place, device)
 	operated, other := t.OfSide(f.operated()), t.OfSide(f.other())
 	t.LSI = tenth(ids.id("", "lsi"), basis.Try2(ids.id("", "symmetry"), formula.BySymmetry, formula.Symmetry[unit.Kilograms], operated.OneRM, other.OneRM)).On(d.On)
 	f.Lifts = append(f.Lifts, t)
 	if d.On.Before(f.event.Date) {
 		return
 	}
-	lsi := measured(l.Exercise+".lsi", t.LSI, d.On, append(operated.Doubts, other.Doubts...)...)
-	if v, ok := t.LSI.Value(); ok && v > tooStrong {
-		lsi.Doubts = append(lsi.Doubts, f.doubt(t.LSI.ID(), "above-110", "symmetry above 110: is the other leg a good reference?"))
-	}
-	f.put(lsi)
+	f.put(f.trusted(measured(l.Exercise+".lsi", t.LSI, d.On, append(operated.Doubts, other.Doubts...)...), t.LSI))
 }
 
 // device is where the lift was made: what the day says, else the set-up, else nothing known of the load but itself.
@@ -63,7 +59,7 @@ func first(words ...string) string {
 }
 
 // set computes one leg's set.
-func (f *finder) set(ids stem, d *client.TestDay, side unit.Side, s client.Set, device *client.Device) LiftLeg {
+func (f *finder) set(ids stem, d *client.TestDay, side unit.Side, s client.Set, place *client.Place, device *client.Device) LiftLeg {
 	leg := LiftLeg{NotTested: s.NotTested, StoppedForPain: s.StoppedForPain}
 	name := func(quantity string) string { return ids.id(string(side), quantity) }
 	if s.StoppedForPain {
@@ -76,7 +72,7 @@ func (f *finder) set(ids stem, d *client.TestDay, side unit.Side, s client.Set, 
 		return leg
 	}
 	leg.Reps, leg.Reserve = s.Reps.Named(name("reps")).On(d.On), s.Reserve.Named(name("reserve")).On(d.On)
-	leg.Moved = moved(name, s, device, d.On)
+	leg.Moved = moved(name, s, place, device, d.On)
 	toFailure := basis.Try2(name("to-failure"), formula.ByToFailure, formula.ToFailure, leg.Reps, leg.Reserve)
 	leg.OneRM = basis.Try2(name("one-rm"), formula.OneRMRule(toFailure.Or(0)), formula.OneRM, leg.Moved, toFailure).On(d.On)
 	if n, ok := toFailure.Value(); ok && n > doubtfulReps {
@@ -86,21 +82,26 @@ func (f *finder) set(ids stem, d *client.TestDay, side unit.Side, s client.Set, 
 }
 
 // moved is all that moves: what is put on with the carriage or bar, or through the ratio of a cable.
-func moved(name func(string) string, s client.Set, device *client.Device, on unit.Day) basis.Num[unit.Kilograms] {
+func moved(name func(string) string, s client.Set, place *client.Place, device *client.Device, on unit.Day) basis.Num[unit.Kilograms] {
 	if s.Moved.OK() {
 		return s.Moved.Named(name("moved")).On(on)
 	}
 	plates := s.Plates.Named(name("plates")).On(on)
-	return Moved(name("moved"), plates, device).On(on)
+	return Moved(name("moved"), plates, place, device).On(on)
+}
+
+// DeviceID names a number of a device. Its place belongs to the name: two places may call their machines alike.
+func DeviceID(place *client.Place, device *client.Device, quantity string) string {
+	return "device." + place.ID + "-" + device.ID + "." + quantity
 }
 
 // Moved is the moved load of what is put on or pinned at a device.
-func Moved(id string, plates basis.Num[unit.Kilograms], device *client.Device) basis.Num[unit.Kilograms] {
+func Moved(id string, plates basis.Num[unit.Kilograms], place *client.Place, device *client.Device) basis.Num[unit.Kilograms] {
 	if device != nil && device.Ratio != nil {
-		ratio := basis.Given("device."+device.ID+".ratio", byDevice, unit.Count(*device.Ratio), "ratio of the cable")
+		ratio := basis.Given(DeviceID(place, device, "ratio"), byDevice, unit.Count(*device.Ratio), "ratio of the cable")
 		return basis.Try2(id, formula.ByFelt, formula.Felt, plates, ratio)
 	}
-	if own := Own(device); own.OK() {
+	if own := Own(place, device); own.OK() {
 		return basis.Of2(id, formula.ByMovedLoad, formula.MovedLoad, plates, own)
 	}
 	return basis.Of1(id, byPlain, func(p unit.Kilograms) unit.Kilograms { return p }, plates)
@@ -112,14 +113,14 @@ var (
 )
 
 // Own is what a device moves besides the plates: its carriage or its bar.
-func Own(device *client.Device) basis.Num[unit.Kilograms] {
+func Own(place *client.Place, device *client.Device) basis.Num[unit.Kilograms] {
 	switch {
 	case device == nil:
 		return basis.Num[unit.Kilograms]{}
 	case device.Carriage.OK():
-		return device.Carriage.Named("device." + device.ID + ".carriage")
+		return device.Carriage.Named(DeviceID(place, device, "carriage"))
 	case device.Bar.OK():
-		return device.Bar.Named("device." + device.ID + ".bar")
+		return device.Bar.Named(DeviceID(place, device, "bar"))
 	}
 	return basis.Num[unit.Kilograms]{}
 }

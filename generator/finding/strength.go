@@ -71,10 +71,7 @@ func (f *finder) strengthMeasures(t *StrengthTest, operated, other Leg) {
 			doubts = append(doubts, f.doubt(leg.Spread.ID(), "spread", fmt.Sprintf("trials of the %s leg spread more than %g %%: repeat", leg.name, float64(spreadLimit))))
 		}
 	}
-	lsi := measured(t.Test+".lsi", t.LSI, t.On, doubts...)
-	if v, ok := t.LSI.Value(); ok && v > tooStrong {
-		lsi.Doubts = append(lsi.Doubts, f.doubt(t.LSI.ID(), "above-110", "symmetry above 110: is the other leg a good reference?"))
-	}
+	lsi := f.trusted(measured(t.Test+".lsi", t.LSI, t.On, doubts...), t.LSI)
 	preop := measured(t.Test+".preop-ratio", t.Preop, t.On, doubts...)
 	f.put(lsi)
 	f.put(preop)
@@ -83,6 +80,14 @@ func (f *finder) strengthMeasures(t *StrengthTest, operated, other Leg) {
 
 // tooStrong is the symmetry above which the reference is in doubt (rules 13).
 const tooStrong unit.Percent = 110
+
+// trusted adds the doubt about the other leg to a symmetry above 110.
+func (f *finder) trusted(m Measure, symmetry basis.Num[unit.Percent]) Measure {
+	if v, ok := symmetry.Value(); ok && v > tooStrong {
+		m.Doubts = append(m.Doubts, f.doubt(symmetry.ID(), "above-110", "symmetry above 110: is the other leg a good reference?"))
+	}
+	return m
+}
 
 // before is the newest torque of the other leg from before the event, under the same conditions.
 func (f *finder) before(test, conditions string) (found basis.Num[unit.NewtonMetres]) {

@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"paceleaf/generator/client"
+	"paceleaf/generator/plan"
 	"paceleaf/generator/unit"
 )
 
@@ -56,7 +57,11 @@ func (h handout) weekdays(week int) (days []string) {
 	return days
 }
 
+// firstLimit is what counts most: a pause before any limit.
 func (h handout) firstLimit() string {
+	if h.Symptoms.Action.Rank() >= plan.Pause.Rank() {
+		return h.w.Say("brief.paused", "knee", h.knee())
+	}
 	if bans := h.bans(); len(bans) > 0 {
 		return bans[0].says
 	}

@@ -53,7 +53,7 @@ func landmarkKeys() (keys []string) {
 }
 
 // handoutFiles say only what stands in client.toml; the desk's files have a test of their own.
-var handoutFiles = []string{"allow", "angle", "brief", "dates", "exercises", "handout", "head", "knee", "later", "legbox", "load", "move",
+var handoutFiles = []string{"hold", "allow", "angle", "brief", "dates", "exercises", "handout", "head", "knee", "later", "legbox", "load", "move",
 	"note", "notyet", "smallprint", "stop", "symptoms", "tick", "weeks"}
 
 // saidKeys are the keys that the handout's files say, and the beginnings of those that they build.

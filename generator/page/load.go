@@ -64,7 +64,7 @@ func (h handout) plates(p plan.Prescription, d plan.WeekDose) string {
 	for i, kg := range d.PerSide {
 		one[i] = h.load(kg, lb)
 	}
-	return h.w.Say("load.plates", "plates", strings.Join(one, " + "))
+	return h.w.Say("load.plates", "plates", strings.Join(one, " + "), "all", h.load(total(d.PerSide)*2, lb))
 }
 
 func marked(d *client.Device) bool { return d != nil && d.Pounds }

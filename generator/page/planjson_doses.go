@@ -45,6 +45,7 @@ type (
 		Week     int       `json:"week"`
 		Because  string    `json:"because"`
 		Empty    bool      `json:"empty,omitempty"`
+		Paused   bool      `json:"paused,omitempty"`
 	}
 )
 

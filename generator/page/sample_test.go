@@ -49,7 +49,7 @@ func samplePrinter(t testing.TB) *Printer {
 	return p
 }
 
-var samplePress = client.Device{ID: "press", Kind: "angled-leg-press", Carriage: kg(45), Plates: []unit.Kilograms{20, 10, 5, 2.5, 1.25}}
+var samplePress = client.Device{ID: "press", Kind: "angled-leg-press", Carriage: kg(45), Plates: []basis.Num[unit.Kilograms]{kg(20), kg(10), kg(5), kg(2.5), kg(1.25)}}
 var sampleStack = client.Device{ID: "stack", Kind: "knee-extension-stack", Name: "Knee extension by the window"}
 
 func sampleExercises() map[string]*program.Exercise {
@@ -99,7 +99,7 @@ func samplePlan() *plan.Plan {
 			Events: []client.Event{{Kind: client.Operation, Date: day("2026-01-12"), Side: unit.Left}},
 			Away:   []client.Away{{From: day("2026-04-20"), Until: day("2026-04-24"), Place: "hotel", Emergency: "112"}}},
 		Blocks: []client.Block{{Number: 2, Starts: day("2026-03-09"), Weeks: 4}, {Number: 3, Starts: starts, Weeks: 4, By: "imbali", NextVisit: &visit}}}
-	p := &plan.Plan{Clinic: clinic, Client: c, Block: &c.Blocks[1], Event: &c.Events[0], AsOf: starts,
+	p := &plan.Plan{Clinic: clinic, Client: c, Block: &c.Blocks[1], Event: &c.Events[0], Tool: "0.0.0", AsOf: starts,
 		Program: &program.Program{ID: "acl-reconstruction", Exercises: exercises,
 			File:    program.File{Sources: []string{"kngf-2014"}},
 			Sources: program.Bibliography{"kngf-2014": {By: "Royal Dutch Society for Physical Therapy", Year: 2014, Title: "Rehabilitation after ACL reconstruction"}}},

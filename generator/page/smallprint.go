@@ -14,7 +14,7 @@ func (h handout) smallPrint() Part {
 	return h.part("small-print", w.Say("small.title"),
 		bullets("", w.Say("small.only-you"), w.Say("small.no-visit"), w.Say("small.first"), w.Say("small.no-send")),
 		h.sources(),
-		paragraph("plan-id", w.Say("small.plan", "id", h.planID())))
+		paragraph("plan-id", w.Say("small.plan", "id", h.planID(), "version", h.Tool)))
 }
 
 // planID names the plan: code, block, and the day as of which it was computed.

@@ -73,7 +73,7 @@ func (p *planner) choose(slot *program.Slot, side unit.Side, w Week) {
 			p.drop(passed, false)
 			return
 		}
-		passed = append(passed, Dropped{Slot: slot.ID, Exercise: id, Side: legs, Week: w.Number, Because: why})
+		passed = append(passed, Dropped{Slot: slot.ID, Exercise: id, Side: legs, Week: w.Number, Because: why, Paused: legs != p.event.Side.Opposite() && p.heldBack(e) != ""})
 	}
 	p.drop(passed, true)
 }
@@ -88,8 +88,8 @@ func (p *planner) drop(passed []Dropped, empty bool) {
 
 func (p *planner) prescribed(slot *program.Slot, e *program.Exercise, side unit.Side, week int) bool {
 	for _, r := range p.plan.Prescriptions {
-		if r.Slot == slot && r.Exercise == e && r.Side == side {
-			return slices.ContainsFunc(r.Weeks, func(w WeekDose) bool { return w.Week == week })
+		if r.Slot == slot && r.Exercise == e && r.Side == side && slices.ContainsFunc(r.Weeks, func(w WeekDose) bool { return w.Week == week }) {
+			return true // on whichever device of the week's place
 		}
 	}
 	return false
@@ -130,7 +130,7 @@ func (p *planner) dose(slot *program.Slot, e *program.Exercise, side unit.Side, 
 		d.Dose.Sets = &fewer
 	}
 	l := p.newLoader(p.thing(slot, e), e, slot, side, w.Place, device)
-	if why := l.fill(&d, w.Number-1-p.delay()); why != "" {
+	if why := l.fill(&d, w.Number-1-p.delay(e, side)); why != "" {
 		return d, why
 	}
 	p.overrideLoad(&d, l)
@@ -152,8 +152,8 @@ func (p *planner) testedRange(e *program.Exercise, device *client.Device, place 
 }
 
 // delay is by how many weeks the growth begins later: stay and step back repeat the first week's load.
-func (p *planner) delay() int {
-	if p.symptoms.Action == Stay || p.symptoms.Action == StepBack {
+func (p *planner) delay(e *program.Exercise, side unit.Side) int {
+	if p.symptoms.Action == Stay || p.symptoms.Action == StepBack || p.backs(e, side) {
 		return 1
 	}
 	return 0

@@ -67,6 +67,7 @@ func assemble(clinic *client.Clinic, p *program.Program, c, tested *client.Clien
 	stage := judge.stage(findings)
 	plan := &Plan{Clinic: clinic, Program: p, Client: c, Block: b, Event: event, AsOf: asOf, Found: found, Stage: stage}
 	plan.Symptoms = symptoms(found, event.Date)
+	plan.Symptoms.held(c.Held(b))
 	plan.Weeks = weeksOf(clinic, c, b, event, stage)
 	for i := range b.Overrides {
 		plan.Overrides = append(plan.Overrides, AppliedOverride{Override: &b.Overrides[i]})

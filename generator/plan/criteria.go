@@ -113,7 +113,7 @@ func (j judge) measure(c *Criterion) {
 	switch {
 	case !m.OK:
 		c.State, c.Reason = NotTested, m.Reason
-		c.Optional = c.Rule.OnlyIfTested
+		c.Optional = c.Rule.OnlyIfTested && !strings.HasPrefix(m.Reason, refusedTest) // what was tested and refused is asked for
 	case m.On.AddWeeks(j.within(c.Rule)).Before(j.asOf):
 		c.State = OutOfDate
 	case len(m.Doubts) > 0:
@@ -181,12 +181,13 @@ func reaches(m finding.Measure, sense string, mark program.Mark) bool {
 	return false
 }
 
-// anyOf is met where one of several is; else it stands as the least bad of them.
+// anyOf is met where one of several is; else it stands as the least bad of them. One that is asked only where it was tested
+// opens nothing for the others.
 func (j judge) anyOf(c *Criterion) {
 	c.Any = j.weigh(c.Of, c.Rule.Any)
 	c.State = NotTested
 	for _, a := range c.Any {
-		if a.Passed() {
+		if a.State == Met || a.State == Waived {
 			c.State = Met
 			return
 		}

@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 
@@ -45,7 +46,7 @@ func pick(place *client.Place, kind program.DeviceKind, setup *client.Setup) (fo
 
 // weighs reports whether a load can be set on the device.
 func weighs(d *client.Device) bool {
-	return len(d.Plates) > 0 || d.Step.OK() || d.Lightest.OK()
+	return len(d.Plates) > 0 || d.Step.OK()
 }
 
 // The one rounding of loads: down to what the device can be set to.
@@ -59,12 +60,12 @@ var (
 )
 
 // stepOf is the smallest change of load of a device.
-func stepOf(d *client.Device) basis.Num[unit.Kilograms] {
-	id := "device." + d.ID + "."
+func stepOf(place *client.Place, d *client.Device) basis.Num[unit.Kilograms] {
+	id := finding.DeviceID(place, d, "")
 	if len(d.Plates) == 0 {
 		return d.Step.Named(id + "step")
 	}
-	smallest := basis.Given(id+"smallest-plate", byClinic, slices.Min(d.Plates), "smallest plate of "+d.ID)
+	smallest := slices.MinFunc(d.Plates, func(a, b basis.Num[unit.Kilograms]) int { return cmp.Compare(a.Or(0), b.Or(0)) }).Named(id + "smallest-plate")
 	if d.Single {
 		return basis.Of1(id+"step", bySingle, func(p unit.Kilograms) unit.Kilograms { return p }, smallest)
 	}
@@ -72,20 +73,24 @@ func stepOf(d *client.Device) basis.Num[unit.Kilograms] {
 }
 
 // cutToDevice is the heaviest setting of the device that is not above x; refused where even the lightest is.
-func cutToDevice(id string, x basis.Num[unit.Kilograms], d *client.Device) basis.Num[unit.Kilograms] {
-	step := stepOf(d)
-	if len(d.Plates) > 0 || !d.Lightest.OK() {
-		return basis.Cut(id, ByCut, unit.CutTo[unit.Kilograms], x, step)
+func cutToDevice(id string, x basis.Num[unit.Kilograms], place *client.Place, d *client.Device) basis.Num[unit.Kilograms] {
+	step := stepOf(place, d)
+	if heaviest, ok := d.Heaviest.Value(); ok && x.Or(0) > heaviest {
+		x = basis.Of2(id+"-limit", byHeaviest, func(a, b unit.Kilograms) unit.Kilograms { return min(a, b) }, x, d.Heaviest.Named(finding.DeviceID(place, d, "heaviest")))
 	}
-	lightest := d.Lightest.Named("device." + d.ID + ".lightest")
+	if len(d.Plates) > 0 || !d.Lightest.OK() {
+		cut := basis.Cut(id, ByCut, unit.CutTo[unit.Kilograms], x, step)
+		if v, ok := cut.Value(); ok && v <= 0 && !finding.Own(place, d).OK() {
+			return basis.Refused[unit.Kilograms](id, ByCut, lighterThanPin, x.Step(), step.Step()) // nothing on a machine that weighs nothing
+		}
+		return cut
+	}
+	lightest := d.Lightest.Named(finding.DeviceID(place, d, "lightest"))
 	if v, ok := x.Value(); ok && v < lightest.Or(0) {
 		return basis.Refused[unit.Kilograms](id, byCutStack, lighterThanPin, x.Step(), lightest.Step())
 	}
-	if heaviest, ok := d.Heaviest.Value(); ok && x.Or(0) > heaviest {
-		x = basis.Of2(id+"-limit", byHeaviest, func(a, b unit.Kilograms) unit.Kilograms { return min(a, b) }, x, d.Heaviest.Named("device."+d.ID+".heaviest"))
-	}
 	if d.AddOn.OK() {
-		addOn := d.AddOn.Named("device." + d.ID + ".add-on")
+		addOn := d.AddOn.Named(finding.DeviceID(place, d, "add-on"))
 		return basis.Of4(id, byCutAddOn, func(x, step, low, add unit.Kilograms) unit.Kilograms {
 			plain := unit.CutTo(x-low, step)
 			if x-low-add >= 0 {
@@ -103,29 +108,30 @@ const lighterThanPin = "the load lies under the lightest weight of the machine"
 var byHeaviest = basis.Rule{Name: "no more than the machine holds", Sum: "min($1, $2)", Source: "clinic.toml"}
 
 // putOn is what is set at the device for a moved load, before the cut: without what moves with it, through its ratio.
-func putOn(id string, moved basis.Num[unit.Kilograms], d *client.Device) basis.Num[unit.Kilograms] {
+func putOn(id string, moved basis.Num[unit.Kilograms], place *client.Place, d *client.Device) basis.Num[unit.Kilograms] {
 	if d.Ratio != nil {
-		ratio := basis.Given("device."+d.ID+".ratio", byClinic, unit.Count(*d.Ratio), "ratio of the cable")
+		ratio := basis.Given(finding.DeviceID(place, d, "ratio"), byClinic, unit.Count(*d.Ratio), "ratio of the cable")
 		return basis.Try2(id, formula.ByPinned, formula.Pinned, moved, ratio)
 	}
-	if own := finding.Own(d); own.OK() {
+	if own := finding.Own(place, d); own.OK() {
 		return basis.Try2(id, formula.ByPutOn, formula.PutOn, moved, own)
 	}
 	return moved
 }
 
-// perSide are the plates on each side, heaviest first; nil where the device has no plates or nothing is put on.
+// perSide are the plates on each side, heaviest first; nil where the device has no plates, takes them one by one, or
+// nothing is put on.
 func perSide(plates unit.Kilograms, d *client.Device) (list []unit.Kilograms) {
-	if len(d.Plates) == 0 {
+	if len(d.Plates) == 0 || d.Single {
 		return nil
 	}
-	sizes := slices.Clone(d.Plates)
+	sizes := make([]unit.Kilograms, len(d.Plates))
+	for i, p := range d.Plates {
+		sizes[i] = p.Or(0)
+	}
 	slices.Sort(sizes)
 	slices.Reverse(sizes)
-	left := plates
-	if !d.Single {
-		left = unit.Kilograms(float64(plates) / 2)
-	}
+	left := unit.Kilograms(float64(plates) / 2)
 	for _, size := range sizes {
 		for left >= size-crumb {
 			list = append(list, size)

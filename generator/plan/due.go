@@ -240,7 +240,7 @@ func set(s client.Set) string {
 func (d *duer) hops() (list []DueTest) {
 	tests := d.measured(func(test, _ string) bool { return strings.HasPrefix(test, "hop-") })
 	tester := d.tester()
-	closed := tester.closed([]program.Kind{program.Impact, program.MaximalEffort}, "", nil, nil)
+	closed := tester.closed(hopKinds, "", nil, nil)
 	for _, test := range tests {
 		name := strings.TrimPrefix(test, "hop-")
 		key := "distance_cm"

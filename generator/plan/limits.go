@@ -108,7 +108,7 @@ func openedOn(limit *program.Limit, c *client.Client, event *client.Event) unit.
 		return unit.Day{}
 	}
 	for _, o := range c.Opened {
-		if o.ID == string(limit.Kind) {
+		if o.ID == string(limit.Kind) && !o.From.Before(event.Date) {
 			if floor := event.Date.AddWeeks(*limit.OpensWeek); o.From.Before(floor) {
 				return floor
 			}
@@ -333,14 +333,14 @@ func (l *limits) contradictions() (wrong []Mistake) {
 func (l *limits) noneInCommon(of *window, d unit.Day) (a, b *window) {
 	var said []*window
 	for _, w := range l.windows {
-		if w.class == instructed && w.Allow.Range != nil && w.speaksOf(of.Kind, append(slices.Clone(of.On), of.Kind)) && w.covers(d) {
+		if w.class == instructed && w.speaksOf(of.Kind, append(slices.Clone(of.On), of.Kind)) && w.covers(d) {
 			said = append(said, w)
 		}
 	}
 	said = latestOfEach(said)
 	for i, a := range said {
 		for _, b := range said[i+1:] {
-			if a.Allow.Range.Meet(*b.Allow.Range).Empty() {
+			if a.Allow.Range != nil && b.Allow.Range != nil && a.Allow.Range.Meet(*b.Allow.Range).Empty() {
 				return a, b
 			}
 		}

@@ -13,10 +13,10 @@ import (
 	"paceleaf/generator/unit"
 )
 
-// published reads a table of testdata/published: rows by the names of its head.
+// published reads a table of testdata/published/plan: rows by the names of its head.
 func published(t *testing.T, name string) (rows []map[string]string) {
 	t.Helper()
-	f, err := os.Open("../../testdata/published/" + name)
+	f, err := os.Open("../../testdata/published/plan/" + name)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -69,8 +69,11 @@ func TestRule01_WeekFourBeginsOnDay28(t *testing.T) {
 // Rule 1: months are clamped: 30 May 2025 + 9 months = 28 February 2026.
 func TestRule01_MonthsAreClamped(t *testing.T) {
 	p := who{date: "2025-05-30", starts: "2026-02-27"}.plan(t)
-	if got := activity(t, p, "sport").NotBefore.String(); got != "2026-02-28" {
-		t.Errorf("full sport not before %s, want 2026-02-28", got)
+	if got := criterion(t, p, "sport.time").NotBefore.String(); got != "2026-02-28" {
+		t.Errorf("the floor of full sport is %s, want 2026-02-28", got)
+	}
+	if got := activity(t, p, "sport").NotBefore.String(); got != "2026-03-06" {
+		t.Errorf("full sport not before %s, want 2026-03-06: the limit on contact holds 40 weeks", got)
 	}
 	if c := criterion(t, p, "sport.time"); c.State != plan.NotMet {
 		t.Errorf("the day before the floor: %s", c.State)

@@ -79,31 +79,36 @@ func (p *planner) newestLift(exercise string, place *client.Place, device *clien
 // ByBothCap is the cap of a lift with both legs.
 var (
 	ByBothCap = basis.Rule{Name: "both legs: at most twice the weaker leg's own", Sum: "min($1, 2 × $2)", Source: "tool default; until symmetry reaches 90"}
-	byBothMax = basis.Rule{Name: "both legs: twice the weaker leg's own", Sum: "2 × $1", Source: "tool default; until symmetry reaches 90"}
 	byWeaker  = basis.Rule{Name: "the weaker leg", Sum: "min($1, $2)"}
 )
 
 // evenEnough is the symmetry from which a lift with both legs is no longer capped by the weaker one. Tool default.
 const evenEnough unit.Percent = 90
 
+// tooStrong is the symmetry above which the other leg is the weaker one by far: then it is its maximum that caps (rules 13).
+const tooStrong unit.Percent = 110
+
 // bothMax is the maximum behind a lift with both legs: its own test, capped by twice the weaker leg's own maximum on the
-// same device until the legs are even. Without a test of each leg there is none: the strong leg would do the work.
+// same device until the legs are even. Without its own test there is none, for nothing else says how deep it was gone (rules
+// 24); without a test of each leg there is none either: the strong leg would do the work.
 func (p *planner) bothMax(l *loader) (basis.Num[unit.Kilograms], string) {
 	single := p.singleLift(l.place, l.device)
 	own := basis.Num[unit.Kilograms]{}
 	if l.lift != nil {
 		own = l.lift.Both.OneRM
 	}
-	if single == nil || !single.Left.OneRM.OK() || !single.Right.OneRM.OK() {
+	switch {
+	case l.lift == nil:
+		return own, "no lift of this exercise on this machine"
+	case !own.OK():
+		return own, own.Why()
+	case single == nil || !single.Left.OneRM.OK() || !single.Right.OneRM.OK():
 		return own, "no lift of each leg alone on this machine"
 	}
-	if lsi, ok := single.LSI.Value(); ok && lsi >= evenEnough && own.OK() {
+	if lsi, ok := single.LSI.Value(); ok && lsi >= evenEnough && lsi <= tooStrong {
 		return own, ""
 	}
 	weaker := basis.Of2(l.id("weaker-one-rm"), byWeaker, func(a, b unit.Kilograms) unit.Kilograms { return min(a, b) }, single.Left.OneRM, single.Right.OneRM)
-	if !own.OK() {
-		return basis.Of1(l.id("one-rm"), byBothMax, func(w unit.Kilograms) unit.Kilograms { return unit.Kilograms(2 * float64(w)) }, weaker), ""
-	}
 	return basis.Of2(l.id("one-rm"), ByBothCap, func(own, w unit.Kilograms) unit.Kilograms {
 		return min(own, unit.Kilograms(2*float64(w)))
 	}, own, weaker), ""
@@ -138,12 +143,12 @@ func (l *loader) fill(w *WeekDose, growth int) (passOver string) {
 	load := basis.Of2(l.weekID(w.Week, "working-load"), formula.ByWorkingLoad, formula.WorkingLoad, l.max, share)
 	load = l.grown(load, w.Week, growth)
 	load = l.steppedBack(load, w)
-	raw := putOn(l.weekID(w.Week, "put-on"), load, l.device)
-	w.Plates = cutToDevice(l.weekID(w.Week, "load"), raw, l.device)
+	raw := putOn(l.weekID(w.Week, "put-on"), load, l.place, l.device)
+	w.Plates = cutToDevice(l.weekID(w.Week, "load"), raw, l.place, l.device)
 	if !w.Plates.OK() {
 		return w.Plates.Why()
 	}
-	w.Moved = finding.Moved(l.weekID(w.Week, "moved"), w.Plates, l.device)
+	w.Moved = finding.Moved(l.weekID(w.Week, "moved"), w.Plates, l.place, l.device)
 	w.PerSide = perSide(w.Plates.Or(0), l.device)
 	l.afterCut(w)
 	return ""
@@ -189,7 +194,7 @@ func (l *loader) steppedBack(load basis.Num[unit.Kilograms], w *WeekDose) basis.
 	}
 	return basis.Of2(l.weekID(w.Week, "stepped-back"), byStepBack, func(x, s unit.Kilograms) unit.Kilograms {
 		return max(0, min(unit.Kilograms(0.9*float64(x)), x-s))
-	}, load, stepOf(l.device))
+	}, load, stepOf(l.place, l.device))
 }
 
 // afterCut says what the cut load really asks: its share of the maximum and the repetitions left (rules 21).

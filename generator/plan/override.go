@@ -50,6 +50,7 @@ func (p *planner) override(d *WeekDose, e *program.Exercise, side unit.Side) (pa
 		if o.Range != nil && d.Range != nil {
 			met := d.Range.Meet(*o.Range)
 			if met.Empty() {
+				p.applied(o, side, fmt.Sprintf("range %s → none", degrees(*d.Range)))
 				return "the range of the override and the one allowed have nothing in common"
 			}
 			p.applied(o, side, fmt.Sprintf("range %s → %s", degrees(*d.Range), degrees(met)))
@@ -77,7 +78,7 @@ var byOverride = basis.Rule{Name: "typed by the therapist, no more than computed
 func (p *planner) overrideLoad(d *WeekDose, l *loader) {
 	for _, o := range p.overridesOf(l.e, l.side) {
 		typed, ok := o.Plates.Value()
-		if !ok || l.device == nil {
+		if !ok || l.device == nil || !weighs(l.device) {
 			continue
 		}
 		word, _, _ := strings.Cut(o.Reason, ":")
@@ -87,14 +88,21 @@ func (p *planner) overrideLoad(d *WeekDose, l *loader) {
 			before = fmt.Sprintf("%g kg", float64(computed))
 			typedNum = basis.Of2(l.weekID(d.Week, "overridden-load"), byOverride, func(a, b unit.Kilograms) unit.Kilograms { return min(a, b) }, typedNum, d.Plates)
 		}
-		d.Plates = typedNum
+		d.Plates = cutToDevice(l.weekID(d.Week, "load-set"), typedNum, l.place, l.device)
+		if !d.Plates.OK() {
+			d.FindYourWeight, d.Why = true, d.Plates.Why()
+			d.Plates, d.Moved, d.PerSide = basis.Num[unit.Kilograms]{}, basis.Num[unit.Kilograms]{}, nil
+			d.Share, d.Implied = basis.Num[unit.Percent]{}, basis.Num[unit.Count]{}
+			p.applied(o, l.side, fmt.Sprintf("week %d: %s", d.Week, d.Why))
+			continue
+		}
 		d.FindYourWeight, d.Why = false, ""
-		d.Moved = finding.Moved(l.weekID(d.Week, "moved-overridden"), d.Plates, l.device)
+		d.Moved = finding.Moved(l.weekID(d.Week, "moved-overridden"), d.Plates, l.place, l.device)
 		d.PerSide = perSide(d.Plates.Or(0), l.device)
 		if l.max.OK() && d.Dose.Reps != nil {
 			l.afterCut(d)
 		}
-		p.applied(o, l.side, fmt.Sprintf("week %d load %s → %g kg", d.Week, before, float64(min(typed, d.Plates.Or(typed)))))
+		p.applied(o, l.side, fmt.Sprintf("week %d load %s → %g kg", d.Week, before, float64(d.Plates.Or(typed))))
 	}
 }
 

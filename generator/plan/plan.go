@@ -21,6 +21,7 @@ type Plan struct {
 	Block   *client.Block
 	Event   *client.Event // the one that weeks count from
 	AsOf    unit.Day
+	Tool    string // version of Paceleaf, as printed
 	Weeks   []Week // of the block, in order
 
 	Stage         StageState
@@ -180,6 +181,7 @@ type Dropped struct {
 	Week     int
 	Because  string
 	Empty    bool // the slot has no choice left in this week
+	Paused   bool // symptoms keep the knee from it
 }
 
 // SessionDay is one training day of the block.
@@ -232,7 +234,8 @@ type Symptoms struct {
 	Because   string
 	Level     string // block, week, session, exercise
 	Exercises []string
-	On        unit.Day // of the look
+	On        unit.Day     // of the look
+	Held      *client.Hold // a pause called between visits that still stands
 	Signals   []Signal
 }
 

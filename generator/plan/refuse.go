@@ -18,6 +18,9 @@ const isometricFromWeek = 6
 
 var isometricReach = unit.Reach{Straightest: 60, MostBent: 90}
 
+// refusedTest begins the reason of a value that was typed and is not used.
+const refusedTest = "refused: "
+
 // toFailureBelow is the reserve under which a set counts as maximal effort: before it is open, lifts keep 2 to 3.
 const toFailureBelow unit.Count = 2
 
@@ -55,7 +58,7 @@ func (t *tester) closed(kinds []program.Kind, work program.Work, reach *unit.Rea
 		if k == program.MaximalEffort && t.isometricAdmitted(r, isometricAt) {
 			continue
 		}
-		closed := r.allow.Closed() || r.allow.Grade != "" && work.Rank() > r.allow.Grade.Rank() ||
+		closed := r.allow.Closed() || r.allow.Part != nil || r.allow.PartMass != nil || r.allow.Grade != "" && work.Rank() > r.allow.Grade.Rank() ||
 			r.allow.Range != nil && reach != nil && !reach.Within(*r.allow.Range)
 		if closed && !t.admitted(r) {
 			return fmt.Sprintf("%s was not open on %s (%s)", k, t.day.On, r.setBy())
@@ -104,7 +107,7 @@ func (t *tester) strength() {
 		if len(pull.Peak)+len(pull.Torque) == 0 {
 			continue
 		}
-		*pull = client.Pull{At: pull.At, NotTested: why}
+		*pull = client.Pull{At: pull.At, NotTested: refusedTest + why}
 		t.ask(fmt.Sprintf("strength[%d]", i), s.Test+", "+string(t.event.Side)+" leg: "+why)
 	}
 	t.day.Strength = tests
@@ -114,9 +117,9 @@ func (t *tester) strength() {
 func strengthKinds(test string) []program.Kind {
 	switch test {
 	case "knee-extension":
-		return []program.Kind{program.MaximalEffort, program.StraighteningUnderLoad, program.PassiveBend}
+		return []program.Kind{program.MaximalEffort, program.StraighteningUnderLoad, program.ActiveBend, program.PassiveBend}
 	case "knee-flexion":
-		return []program.Kind{program.MaximalEffort, program.HamstringWork, program.PassiveBend}
+		return []program.Kind{program.MaximalEffort, program.HamstringWork, program.ActiveBend, program.PassiveBend}
 	}
 	return []program.Kind{program.MaximalEffort}
 }
@@ -136,7 +139,7 @@ func (t *tester) lifts() {
 		}
 		for _, leg := range []*client.Set{t.set(lift), &lift.Both} {
 			if why := t.liftClosed(e, lift, *leg); why != "" && leg.Done() {
-				*leg = client.Set{At: leg.At, NotTested: why}
+				*leg = client.Set{At: leg.At, NotTested: refusedTest + why}
 				t.ask(fmt.Sprintf("lift[%d]", i), lift.Exercise+": "+why)
 			}
 		}
@@ -159,8 +162,11 @@ func (t *tester) liftClosed(e *program.Exercise, lift *client.Lift, s client.Set
 	return t.closed(kinds, e.Work, lift.Range, nil)
 }
 
+// hopKinds are the kinds of limit that a hop names.
+var hopKinds = []program.Kind{program.Impact, program.MaximalEffort, program.WeightBearing}
+
 func (t *tester) hops() {
-	why := t.closed([]program.Kind{program.Impact, program.MaximalEffort}, "", nil, nil)
+	why := t.closed(hopKinds, "", nil, nil)
 	if why == "" {
 		return
 	}
@@ -171,7 +177,7 @@ func (t *tester) hops() {
 			leg = &hops[i].Right
 		}
 		if len(leg.Distance)+len(leg.Time)+len(leg.Count) > 0 {
-			*leg = client.HopSide{At: leg.At, NotTested: why}
+			*leg = client.HopSide{At: leg.At, NotTested: refusedTest + why}
 			t.ask(fmt.Sprintf("hop[%d]", i), "hop-"+hops[i].Test+": "+why)
 		}
 	}

@@ -2,6 +2,7 @@ package plan
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"paceleaf/generator/client"
@@ -46,10 +47,11 @@ func (j judge) stage(asOf func(unit.Day) *finding.Findings) StageState {
 	return s
 }
 
-// recorded are the stages up to the day, in the order of their days.
+// recorded are the stages from the event up to the day, in the order of their days. What was recorded or opened before the
+// event was said of another state of the knee.
 func (j judge) recorded() (list []client.Stage) {
 	for _, rec := range j.c.Stages {
-		if !rec.From.After(j.asOf) {
+		if !rec.From.After(j.asOf) && !rec.From.Before(j.event.Date) {
 			list = append(list, rec)
 		}
 	}
@@ -72,13 +74,13 @@ func (j judge) recordedOn(id string, instead unit.Day) unit.Day {
 func (j judge) activities(l *limits, symptoms Symptoms) (list []ActivityState) {
 	for i := range j.p.Activities {
 		a := &j.p.Activities[i]
-		s := ActivityState{Activity: a, State: "closed", Criteria: j.weigh(a.ID, a.Needs)}
+		s := ActivityState{Activity: a, State: "closed", Criteria: append(j.weigh(a.ID, a.Needs), j.byLimits(a, l)...)}
 		s.Missing = missing(s.Criteria)
 		for _, c := range s.Criteria {
 			s.NotBefore = later(s.NotBefore, c.NotBefore)
 		}
 		for _, o := range j.c.Opened {
-			if o.ID == a.ID && !o.From.After(j.asOf) {
+			if o.ID == a.ID && !o.From.After(j.asOf) && !o.From.Before(j.event.Date) {
 				s.State, s.OpenedBy, s.OpenedFrom = "open", o.By, o.From
 			}
 		}
@@ -90,6 +92,39 @@ func (j judge) activities(l *limits, symptoms Symptoms) (list []ActivityState) {
 		list = append(list, s)
 	}
 	return list
+}
+
+// farAhead is how far a limit's lift is looked for, in years; chosen: longer than any course.
+const farAhead = 5
+
+// byLimits is the criterion that no limit closes what an activity is: met, or not before the day on which the last such
+// limit lifts. A limit until further notice has no such day.
+func (j judge) byLimits(a *program.Activity, l *limits) []Criterion {
+	closed := func(d unit.Day) (by string) {
+		for _, k := range a.Kinds {
+			if r := l.rule(k, a.Kinds, d); r.allow.Closed() {
+				return fmt.Sprintf("%s: %s", k, r.setBy())
+			}
+		}
+		return ""
+	}
+	why := closed(j.asOf)
+	if why == "" {
+		return nil
+	}
+	c := Criterion{ID: a.ID + ".limits", Of: a.ID, Measure: "limits", Rule: &program.Criterion{}, State: NotMet, On: j.asOf, Reason: why}
+	var days []unit.Day
+	for _, k := range a.Kinds {
+		days = append(days, l.turns(k, j.asOf)...)
+	}
+	sortByDay(days, func(d unit.Day) unit.Day { return d })
+	for _, d := range days {
+		if d.Before(j.asOf.AddMonths(12*farAhead)) && closed(d) == "" {
+			c.NotBefore = d
+			break
+		}
+	}
+	return []Criterion{c}
 }
 
 // suspends says what suspends an opened activity; empty where nothing does.
@@ -104,7 +139,7 @@ func (j judge) suspends(a *program.Activity, l *limits, symptoms Symptoms) strin
 		return fmt.Sprintf("the knee lacks %g° of straight on %s", m.Number, m.On)
 	}
 	for _, k := range a.Kinds {
-		if r := l.rule(k, a.Kinds, j.asOf); r.allow.Closed() && instructs(r) {
+		if r := l.rule(k, a.Kinds, j.asOf); r.allow.Closed() {
 			return fmt.Sprintf("%s: %s", k, r.setBy())
 		}
 	}
@@ -163,10 +198,31 @@ func unknownAlso(p *program.Program, event *client.Event) (wrong []Mistake) {
 	for i, a := range event.Also {
 		if !contains(known, a) {
 			wrong = append(wrong, Mistake{At: event.At.At(fmt.Sprintf("also[%d]", i)), What: fmt.Sprintf("no limit of program %s speaks of %q", p.ID, a),
-				Instead: "write one of " + strings.Join(known, ", ") + ", or add a limit file for it"})
+				Instead: "write " + nearest(a, known) + ", or add a limit file for it"})
 		}
 	}
 	return wrong
+}
+
+// shownNames is how many names are listed for one that is not known; chosen: a glance.
+const shownNames = 6
+
+// nearest are the names that begin like a misspelt one, else the first few.
+func nearest(name string, known []string) string {
+	head, _, _ := strings.Cut(name, "-")
+	var near []string
+	for _, k := range known {
+		if strings.HasPrefix(k, head) {
+			near = append(near, k)
+		}
+	}
+	if len(near) == 0 {
+		near = known
+	}
+	if len(near) > shownNames {
+		near = append(slices.Clone(near[:shownNames]), "…")
+	}
+	return "one of " + strings.Join(near, ", ")
 }
 
 // criterionIDs are the ids under which a program's criteria may be waived.

@@ -8,7 +8,7 @@ import (
 )
 
 // Symptoms (rules 27 to 29): every look at the knee up to the block's first day is weighed; the strictest signal of the
-// newest look wins. Swelling has a memory: after a pause it takes a trace to resume, and a second 2+ calls the clinician.
+// newest looks wins. Swelling has a memory: after a pause it takes a trace to resume, and a second 2+ calls the clinician.
 
 // Limits of pain on the 0 to 10 scale. Source: our composite of published pain rules, tool default (rules 29).
 const (
@@ -23,7 +23,7 @@ const staleLook = 14
 func symptoms(f *finding.Findings, since unit.Day) Symptoms {
 	s := Symptoms{Action: NoAction}
 	var swelling swellingCourse
-	var newest *finding.KneeDay
+	var felt *finding.KneeDay // the newest day on which pain was asked: a look at swelling alone says nothing of it
 	for i := range f.Knees {
 		k := &f.Knees[i]
 		if k.On.Before(since) {
@@ -32,16 +32,19 @@ func symptoms(f *finding.Findings, since unit.Day) Symptoms {
 		if k.Effusion != "" {
 			swelling.look(k)
 		}
-		if k.Effusion != "" || k.Pain.OK() || k.PainKind != "" {
-			newest = k
+		asked := k.Pain.OK() || k.Morning.OK() || k.PainKind != ""
+		if asked {
+			felt = k
+		}
+		if asked || k.Effusion != "" {
+			s.On = k.On
 		}
 	}
 	s.Signals = append(s.Signals, swelling.signals()...)
-	if newest != nil {
-		s.On = newest.On
-		s.Signals = append(s.Signals, painSignals(newest)...)
+	if felt != nil {
+		s.Signals = append(s.Signals, painSignals(felt)...)
 	}
-	s.Signals = append(s.Signals, stoppedForPain(f)...)
+	s.Signals = append(s.Signals, stoppedForPain(f, since)...)
 	s.strictest()
 	return s
 }
@@ -74,6 +77,9 @@ type swellingCourse struct {
 func (c *swellingCourse) look(k *finding.KneeDay) {
 	grade := k.Effusion.Rank()
 	two, one, trace := unit.Grade2.Rank(), unit.Grade1.Rank(), unit.GradeTrace.Rank()
+	if !k.EffusionValid && grade < two && c.held > 0 {
+		return // a knee that does not straighten hides its swelling: such a look ends no pause
+	}
 	switch {
 	case c.held == 0 && grade >= two:
 		c.action, c.held = Pause, 1
@@ -141,14 +147,14 @@ func painSignals(k *finding.KneeDay) (list []Signal) {
 }
 
 // stoppedForPain counts a test that was stopped for pain as pain above 5 for that exercise, while it is the newest.
-func stoppedForPain(f *finding.Findings) (list []Signal) {
+func stoppedForPain(f *finding.Findings, since unit.Day) (list []Signal) {
 	newest := map[string]finding.LiftTest{}
 	for _, l := range f.Lifts {
 		newest[l.Exercise] = l
 	}
 	for _, l := range f.Lifts {
 		n := newest[l.Exercise]
-		if n.On == l.On && (n.Left.StoppedForPain || n.Right.StoppedForPain || n.Both.StoppedForPain) {
+		if n.On == l.On && !l.On.Before(since) && (n.Left.StoppedForPain || n.Right.StoppedForPain || n.Both.StoppedForPain) {
 			list = append(list, Signal{Action: StepBack, Level: "exercise", Exercise: l.Exercise, On: l.On, Code: "stopped-for-pain",
 				Because: fmt.Sprintf("%s was stopped for pain on %s", l.Exercise, l.On)})
 		}

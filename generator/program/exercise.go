@@ -32,8 +32,16 @@ type Exercise struct {
 	Source      string        `key:"source"`
 	Standing    unit.Standing `key:"standing"`
 	CopiedFrom  string        `key:"copied_from" doc:"the shipped file that this one started as"`
+	Levels      []Level       `key:"level" doc:"a ladder that the client climbs by its own rule, such as return to running; the therapist records the first rung"`
 	Figure      Figure        `key:"figure"`
 	Words       Words
+}
+
+// Level is one rung of a ladder, in words for the client.
+type Level struct {
+	At     basis.Origin
+	Do     string `key:"do,required" doc:"what to do on this rung" example:"walk 150 m, jog 150 m, 10 times"`
+	Indoor string `key:"indoor" doc:"the same on a treadmill, where it differs"`
 }
 
 // Legs1 says whether an exercise is done with one leg at a time or with both together.

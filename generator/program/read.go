@@ -27,12 +27,21 @@ func (l Library) IDs() (ids []string) {
 	return ids
 }
 
+// oneOf says which programs could have been written.
+func (l Library) oneOf() string {
+	ids := l.IDs()
+	if len(ids) == 1 {
+		return "write " + ids[0]
+	}
+	return "write one of " + strings.Join(ids, ", ")
+}
+
 // Program reads a program and all that it names. It returns every mistake of every one of those files at once.
 func (l Library) Program(id string) (*Program, source.Faults) {
 	r := &reader{Library: l, p: &Program{ID: id, Exercises: map[string]*Exercise{}}}
 	if !l.Folder.Exists(id + ".toml") {
 		return nil, source.Faults{{File: "programs/" + id + ".toml", What: fmt.Sprintf("there is no program %q", id),
-			Instead: "write one of " + strings.Join(l.IDs(), ", ")}}
+			Instead: l.oneOf()}}
 	}
 	read(r, id+".toml", &r.p.File)
 	r.p.Sources = r.bibliography()

@@ -5,6 +5,9 @@ import (
 	"strings"
 )
 
+// Meant returns the choice that was probably meant, or "": for the heads of a day sheet.
+func Meant(written string, choices []string) string { return meant(written, choices) }
+
 // meant returns the choice that was probably meant, or "".
 func meant(written string, choices []string) string {
 	best, bestFar := "", far

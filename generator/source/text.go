@@ -10,6 +10,9 @@ import (
 )
 
 // fillText fills what is written in quotes, and yes and no.
+// gap stands in the files that paceleaf start begins, where only the author knows what to write.
+const gap = "?"
+
 func (w *walker) fillText(f *field, v reflect.Value, raw any, at spot) {
 	if f.form == asBool {
 		w.fillBool(f, v, raw, at)
@@ -30,6 +33,10 @@ func (w *walker) fillText(f *field, v reflect.Value, raw any, at spot) {
 	}
 	if text == "" && f.required {
 		w.wrong(at, at.key+" is empty", f.sample(at))
+		return
+	}
+	if text == gap && f.form == asText {
+		w.wrong(at, fmt.Sprintf("%s is still %q", at.key, gap), "put your own in its place, or take the line out")
 		return
 	}
 	switch f.form {

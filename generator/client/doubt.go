@@ -1,0 +1,92 @@
+package client
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"paceleaf/generator/basis"
+	"paceleaf/generator/unit"
+)
+
+// Days that can be typed and are rarely meant: with a year that is wrong by one or ten, limits would seem to be over, or
+// not to have begun, and nothing else would show it.
+
+// Spans that are asked about. Chosen: common practice, no source.
+const (
+	longAgo = 104 // weeks from an operation to the block
+	farOff  = 26  // weeks from a word said to the day from which it holds
+	oldest  = 100 // years of a client's age,
+	young   = 8   // and the other way
+)
+
+func (r *reader) days() {
+	if len(r.c.Events) == 0 {
+		return
+	}
+	first := slices.MinFunc(r.c.Events, func(a, b Event) int { return a.Date.Compare(b.Date) }).Date
+	if first.IsZero() {
+		return // the reader has said so
+	}
+	r.born(first)
+	if b := r.c.Block(); b != nil && !b.Starts.IsZero() {
+		r.newestOperation(b)
+	}
+	early := func(what string, from unit.Day, at basis.Origin) {
+		if !from.IsZero() && from.Before(first) {
+			r.ask(at.At("from"), fmt.Sprintf("%s begins %s, before the first event of %s", what, from, first), "see whether the year is right")
+		}
+	}
+	for _, s := range r.c.Stages {
+		early("stage "+s.ID, s.From, s.At)
+	}
+	for _, o := range r.c.Opened {
+		early(o.ID, o.From, o.At)
+	}
+	for i := range r.c.Limits {
+		l := &r.c.Limits[i]
+		if !l.Said.IsZero() && !l.From.IsZero() && l.From.After(l.Said.AddWeeks(farOff)) {
+			r.ask(l.At.At("from"), fmt.Sprintf("the limit of %s was said on %s and begins only %s", l.Kind, l.Said, l.From), "see whether the year is right")
+		}
+	}
+}
+
+// born holds the month of birth against the first event.
+func (r *reader) born(first unit.Day) {
+	at := r.c.At.At("born")
+	born := unit.Day{Year: r.c.Born.Year, Month: r.c.Born.Month, Date: 1}
+	switch age := r.c.Born.Age(first); {
+	case born.Year == 0:
+	case born.After(first):
+		r.wrong(at, fmt.Sprintf("born after the first event of %s", first), "write the year and month of birth")
+	case age > oldest, age < young:
+		r.ask(at, fmt.Sprintf("that makes %d years on the day of the first event", age), "see whether the year is right")
+	}
+}
+
+// newestOperation asks about an operation that lies long before the block.
+func (r *reader) newestOperation(b *Block) {
+	var newest *Event
+	for i := range r.c.Events {
+		e := &r.c.Events[i]
+		if e.Kind == Operation && (newest == nil || e.Date.After(newest.Date)) {
+			newest = e
+		}
+	}
+	if newest != nil && !newest.Date.IsZero() && b.Starts.After(newest.Date.AddWeeks(longAgo)) {
+		r.ask(newest.At.At("date"), fmt.Sprintf("the operation of %s lies %d weeks before block %d: its limits are over", newest.Date, b.Starts.WeeksSince(newest.Date), b.Number),
+			"see whether the year is right")
+	}
+}
+
+// setupNames asks about set-ups that no test will look for.
+func (r *reader) setupNames() {
+	for id, s := range r.c.Setups {
+		named := func(known string) bool { return id == known || strings.HasPrefix(id, known+"-") }
+		ofForce := s.Gauge != "" || s.Mode != "" || s.Angle.OK() || s.Left.Arm.OK() || s.Right.Arm.OK()
+		if ofForce && !slices.ContainsFunc(strengthTests, named) {
+			r.ask(basis.Origin{File: r.dir + "/client.toml", Key: "setup." + id}, fmt.Sprintf("no test of force is called %q", id),
+				"write one of "+strings.Join(strengthTests, ", "))
+		}
+	}
+}

@@ -1,0 +1,85 @@
+package page
+
+import (
+	"slices"
+	"strings"
+
+	"paceleaf/generator/plan"
+	"paceleaf/generator/unit"
+	"paceleaf/generator/words"
+)
+
+// Hold is the one page that a client gets when the therapist calls a pause between visits: what rests, what goes on,
+// when to call. It belongs to the block's page and takes nothing back that stands there.
+func Hold(p *plan.Plan, w *words.Words) View {
+	h := handout{p, w}
+	v := Handout(p, w)
+	v.Kind = "hold"
+	v.Title = w.Say("hold.window", "knee", h.knee(), "name", h.name(), "n", p.Block.Number, "clinic", p.Clinic.Name)
+	v.Parts = nil
+	for _, part := range []func() Part{h.holdHead, h.symptoms, h.rests, h.goesOnPart, h.flare, h.stop} {
+		if made := part(); len(made.Nodes) > 0 {
+			v.Parts = append(v.Parts, made)
+		}
+	}
+	return v
+}
+
+// holdHead is the head of the block's page under another heading, with the day from which the pause holds.
+func (h handout) holdHead() Part {
+	head := h.head()
+	head.Title = h.w.Say("hold.title", "knee", h.knee())
+	if h.Symptoms.Held == nil {
+		return head
+	}
+	from := paragraph("lead", h.w.Say("hold.from", "day", h.w.Day(h.Symptoms.Held.From), "n", h.Block.Number))
+	head.Nodes = append([]Node{from}, head.Nodes...)
+	return head
+}
+
+// rests lists what is left out: of each slot the first exercise that the pause has passed over. What would have come
+// after it was never on the client's page.
+func (h handout) rests() Part {
+	var titles []string
+	seen := map[string]bool{}
+	for _, d := range h.Dropped {
+		e := h.Program.Exercises[d.Exercise]
+		if e == nil || !d.Paused || seen[d.Slot] {
+			continue
+		}
+		seen[d.Slot] = true
+		title := e.Title
+		if d.Side != unit.Both {
+			title = h.w.Say("hold.with-leg", "what", e.Title, "leg", h.w.Say("leg."+string(d.Side)))
+		}
+		if !slices.Contains(titles, title) {
+			titles = append(titles, title)
+		}
+	}
+	return h.part("rests", h.w.Say("hold.rests"), bullets("rests", titles...))
+}
+
+// goesOnPart lists what is done all the same, each with its dose.
+func (h handout) goesOnPart() Part {
+	list := Node{Kind: "list", Class: "goes-on"}
+	for _, p := range h.Prescriptions {
+		leg := h.w.Say("leg." + string(p.Side))
+		line := append([]string{"", leg}, h.work(p, p.Weeks[0])...)
+		list.Items = append(list.Items, []Span{strong(p.Exercise.Title), {Text: strings.Join(line, dot)}})
+	}
+	if len(list.Items) == 0 {
+		return Part{}
+	}
+	return h.part("goes-on", h.w.Say("hold.goes-on"), list)
+}
+
+// flare is the plan for 48 hours, as it stands on the block's page.
+func (h handout) flare() Part {
+	knee := h.kneeSays()
+	for _, n := range knee.Nodes {
+		if n.Class == "flare" {
+			return h.part("flare", n.Title, n.Nodes...)
+		}
+	}
+	return Part{}
+}
