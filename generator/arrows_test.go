@@ -163,6 +163,7 @@ func (r *room) faults(dir string) (list []string) {
 	if slices.Contains(shunned, path.Base(dir)) {
 		say("%s: the name says nothing; name the room for what it holds", dir)
 	}
+	crossed := map[string][]string{} // room that no arrow points at -> files that import it
 	allowed, known := arrows[dir]
 	if !known {
 		say("%s: is no room of the house; add it to the table and to DEVELOPERS.md", dir)
@@ -182,7 +183,7 @@ func (r *room) faults(dir string) (list []string) {
 			switch {
 			case isOurs && !known:
 			case isOurs && !slices.Contains(allowed, ours) && !free(dir, ours):
-				say("%s: %s may not import %s; it may import %v", at, dir, ours, allowed)
+				crossed[ours] = append(crossed[ours], path.Base(at))
 			case slices.Contains(pure, dir) && listed(impure, imported):
 				say("%s: imports %s, but %s is pure", at, imported, dir)
 			case slices.Contains(loggers, imported):
@@ -193,6 +194,9 @@ func (r *room) faults(dir string) (list []string) {
 			say("%s: package %s says nothing; name it for what it holds", at, file.Name.Name)
 		}
 		list = append(list, inside(dir, at, file)...)
+	}
+	for _, ours := range inOrder(crossed) {
+		say("%s may not import %s, as %s does; it may import %s", dir, ours, strings.Join(crossed[ours], ", "), strings.Join(allowed, ", "))
 	}
 	return list
 }

@@ -6,8 +6,11 @@ import (
 	"io/fs"
 	"maps"
 	"math/rand/v2"
+	"os"
 	"regexp"
+	"runtime/debug"
 	"slices"
+	"strconv"
 	"strings"
 	"testing"
 	"testing/fstest"
@@ -68,32 +71,59 @@ func FuzzClientFolder(f *testing.F) {
 // FuzzClientLines changes single lines of one file of a client: what it makes is mostly still a file that is read to the end.
 func FuzzClientLines(f *testing.F) {
 	files := demoFiles(f)
+	for i := range 12 {
+		f.Add(byte(i), uint64(i), byte(3))
+	}
+	f.Fuzz(jumbles(f, files))
+}
+
+// TestJumbledClients is FuzzClientLines with a fixed run of seeds; PACELEAF_JUMBLES gives a longer one.
+func TestJumbledClients(t *testing.T) {
+	n := 150
+	if more, err := strconv.Atoi(os.Getenv("PACELEAF_JUMBLES")); err == nil {
+		n = more
+	}
+	hold := jumbles(t, demoFiles(t))
+	for i := range n {
+		hold(t, byte(i), uint64(i), byte(i/7))
+		if t.Failed() {
+			return
+		}
+	}
+}
+
+// jumbles is the law of FuzzClientLines.
+func jumbles(tb testing.TB, files fstest.MapFS) func(t *testing.T, which byte, seed uint64, changes byte) {
 	names := slices.DeleteFunc(slices.Sorted(maps.Keys(files)), func(name string) bool { return !strings.HasPrefix(name, "clients/") })
 	var all strings.Builder
 	for _, name := range names {
 		all.Write(files[name].Data)
-		f.Add(byte(0), uint64(len(name)), byte(3))
 	}
 	words := quotedWord.FindAllString(all.String(), -1)
 	for _, kind := range []string{"loaded-bend", "added-weight", "weight-bearing", "hamstring-work", "timed-6m", "leg-press-both", "squat", "donor", "allograft", "run", "jumping", "surgeon"} {
 		words = append(words, fmt.Sprintf("%q", kind))
 	}
-	house := open(f, files)
+	house := open(tb, files)
 	printer, err := house.Printer()
 	if err != nil {
-		f.Fatal(err)
+		tb.Fatal(err)
 	}
-	f.Fuzz(func(t *testing.T, which byte, seed uint64, changes byte) {
+	return func(t *testing.T, which byte, seed uint64, changes byte) {
 		name := names[int(which)%len(names)]
 		was := files[name]
-		defer func() { files[name] = was }()
 		text := jumbled(string(was.Data), words, rand.New(rand.NewPCG(seed, 7)), 1+int(changes%6))
 		files[name] = &fstest.MapFile{Data: []byte(text)}
+		defer func() {
+			files[name] = was
+			if wrong := recover(); wrong != nil {
+				t.Fatalf("%v\n-- %s --\n%s\n%s", wrong, name, text, debug.Stack())
+			}
+		}()
 		holds(t, house, printer, strings.Split(name, "/")[1], files)
 		if t.Failed() {
 			t.Logf("-- %s --\n%s", name, text)
 		}
-	})
+	}
 }
 
 var (

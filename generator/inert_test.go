@@ -60,7 +60,7 @@ func TestHostileTextStaysInert(t *testing.T) {
 	if buildsInert(t, printer, "programs", mapFS(demo), hostilePrograms(t)) {
 		taken++
 	}
-	if taken < 15 {
+	if taken < 12 {
 		t.Errorf("only %d fields took the text: does the test still reach the pages?", taken)
 	}
 	t.Logf("%d fields took hostile text", taken)

@@ -681,10 +681,10 @@ func TestLawEveryRangeLiesWithinEveryLimit(t *testing.T) {
 			}
 			kinds := slices.Clone(r.Exercise.Kinds)
 			if r.Exercise.Range != nil {
-				kinds = append(kinds, program.PassiveBend)
+				kinds = append(kinds, unit.PassiveBend)
 			}
-			if slices.Contains(kinds, program.LoadedBend) {
-				kinds = append(kinds, program.ActiveBend)
+			if slices.Contains(kinds, unit.LoadedBend) {
+				kinds = append(kinds, unit.ActiveBend)
 			}
 			for _, w := range r.Weeks {
 				for i := range 7 {
@@ -694,7 +694,7 @@ func TestLawEveryRangeLiesWithinEveryLimit(t *testing.T) {
 							switch {
 							case a.Allowed != nil && !*a.Allowed:
 								t.Errorf("%s, %s: %s is prescribed though %s is closed", p.Client.Code, d, r.Exercise.ID, k)
-							case a.Range != nil && k != program.Brace && (w.Range == nil || !w.Range.Within(*a.Range)):
+							case a.Range != nil && k != unit.Brace && (w.Range == nil || !w.Range.Within(*a.Range)):
 								t.Errorf("%s, %s: %s through %v though %s allows %v", p.Client.Code, d, r.Exercise.ID, w.Range, k, *a.Range)
 							case a.Grade != "" && r.Exercise.Work.Rank() > a.Grade.Rank():
 								t.Errorf("%s, %s: %s is %s though only %s work is allowed", p.Client.Code, d, r.Exercise.ID, r.Exercise.Work, a.Grade)
@@ -708,9 +708,9 @@ func TestLawEveryRangeLiesWithinEveryLimit(t *testing.T) {
 }
 
 // allowances are all that bind a kind on a day: instructions in the place of the shipped rows, the therapist's beside both.
-func allowances(p *plan.Plan, k program.Kind, named []program.Kind, d unit.Day) (list []program.Allowance) {
-	about := func(kind program.Kind, on []program.Kind) bool {
-		return kind == k && (len(on) == 0 || slices.ContainsFunc(on, func(o program.Kind) bool { return slices.Contains(named, o) }))
+func allowances(p *plan.Plan, k unit.Kind, named []unit.Kind, d unit.Day) (list []unit.Allowance) {
+	about := func(kind unit.Kind, on []unit.Kind) bool {
+		return kind == k && (len(on) == 0 || slices.ContainsFunc(on, func(o unit.Kind) bool { return slices.Contains(named, o) }))
 	}
 	instructed := false
 	for _, l := range p.Client.Limits {
@@ -731,7 +731,7 @@ func allowances(p *plan.Plan, k program.Kind, named []program.Kind, d unit.Day) 
 			l.LiftsWeek != nil && week >= *l.LiftsWeek {
 			continue
 		}
-		if l.Kind == program.StraighteningUnderLoad && strings.HasSuffix(l.At.File, "acl-graft.toml") && l.Preset != p.Program.Presets[string(l.Kind)] {
+		if l.Kind == unit.StraighteningUnderLoad && strings.HasSuffix(l.At.File, "acl-graft.toml") && l.Preset != p.Program.Presets[string(l.Kind)] {
 			continue
 		}
 		for i := len(l.Steps) - 1; i >= 0; i-- {

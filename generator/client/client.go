@@ -4,7 +4,6 @@
 package client
 
 import (
-	"paceleaf/generator/program"
 	"paceleaf/generator/unit"
 )
 
@@ -49,4 +48,4 @@ func (c *Client) Event(countsFrom string, on unit.Day) *Event {
 }
 
 // SoundOther reports whether the other leg is a sound reference.
-func (c *Client) SoundOther() bool { return c.OtherLeg == program.Sound }
+func (c *Client) SoundOther() bool { return c.OtherLeg == unit.Sound }

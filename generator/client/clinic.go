@@ -2,7 +2,6 @@ package client
 
 import (
 	"paceleaf/generator/basis"
-	"paceleaf/generator/program"
 	"paceleaf/generator/unit"
 )
 
@@ -55,7 +54,7 @@ type Place struct {
 type Device struct {
 	At       basis.Origin
 	ID       string                      `key:"id,required"`
-	Kind     program.DeviceKind          `key:"kind,required"`
+	Kind     unit.DeviceKind             `key:"kind,required"`
 	Name     string                      `key:"name"`
 	Angle    *unit.Degrees               `key:"angle" doc:"of an angled press; does not scale kilograms" range:"0 90"`
 	Carriage basis.Num[unit.Kilograms]   `key:"carriage" doc:"moved but not counted by the client" range:"0 200"`

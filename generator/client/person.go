@@ -2,7 +2,6 @@ package client
 
 import (
 	"paceleaf/generator/basis"
-	"paceleaf/generator/program"
 	"paceleaf/generator/unit"
 )
 
@@ -15,11 +14,11 @@ type Person struct {
 	Height       basis.Num[unit.Metres] `key:"height" range:"0.8 2.3"`
 	Guardian     string                 `key:"guardian" doc:"under 18: who signs with the client"`
 	Goal         string                 `key:"goal"`
-	Sport        program.Sport          `key:"sport"`
+	Sport        unit.Sport             `key:"sport"`
 	Program      string                 `key:"program,required"`
 	Place        string                 `key:"place,required" doc:"id of a place in clinic.toml"`
 	TrainingDays []Weekday              `key:"training_days,required,lone"`
-	OtherLeg     program.OtherLeg       `key:"other_leg,required"`
+	OtherLeg     unit.OtherLeg          `key:"other_leg,required"`
 	Events       []Event                `key:"event,required"`
 	Stages       []Stage                `key:"stage"`
 	Opened       []Opened               `key:"opened"`
@@ -42,13 +41,13 @@ func (Weekday) Words() []string { return []string{"mon", "tue", "wed", "thu", "f
 // Event is an injury, an operation or a start.
 type Event struct {
 	At        basis.Origin
-	Kind      EventKind     `key:"kind,required"`
-	Procedure string        `key:"procedure" doc:"of an operation" example:"acl-reconstruction"`
-	Date      unit.Day      `key:"date,required"`
-	Side      unit.Side     `key:"side,required"`
-	Graft     program.Graft `key:"graft"`
-	GraftFrom unit.Side     `key:"graft_from" doc:"the leg that gave the graft"`
-	Also      []string      `key:"also,lone" doc:"what else was done" example:"[\"meniscus-repair-vertical-medial\"]"`
+	Kind      EventKind  `key:"kind,required"`
+	Procedure string     `key:"procedure" doc:"of an operation" example:"acl-reconstruction"`
+	Date      unit.Day   `key:"date,required"`
+	Side      unit.Side  `key:"side,required"`
+	Graft     unit.Graft `key:"graft"`
+	GraftFrom unit.Side  `key:"graft_from" doc:"the leg that gave the graft"`
+	Also      []string   `key:"also,lone" doc:"what else was done" example:"[\"meniscus-repair-vertical-medial\"]"`
 }
 
 // EventKind is what happened.
@@ -82,9 +81,9 @@ type Opened struct {
 // Limit is an instruction of a surgeon or physician, or a therapist's own tightening.
 type Limit struct {
 	At   basis.Origin
-	Kind program.Kind   `key:"kind,required"`
-	On   []program.Kind `key:"on,lone" doc:"only for exercises that also name one of these kinds"`
-	program.Allowance
+	Kind unit.Kind   `key:"kind,required"`
+	On   []unit.Kind `key:"on,lone" doc:"only for exercises that also name one of these kinds"`
+	unit.Allowance
 	From   unit.Day  `key:"from,required"`
 	Lifts  *unit.Day `key:"lifts" doc:"the first day without it; until further notice where it is left out"`
 	SetBy  SetBy     `key:"set_by,required"`

@@ -3,30 +3,29 @@ package page
 import (
 	"slices"
 
-	"paceleaf/generator/program"
 	"paceleaf/generator/unit"
 )
 
 // closedOf are the kinds that are simply open or closed.
-var closable = []program.Kind{program.Impact, program.Running, program.Twisting, program.Kneeling, program.Contact,
-	program.MaximalEffort, program.AddedWeight, program.StraighteningUnderLoad, program.PassiveBend, program.ActiveBend, program.LoadedBend}
+var closable = []unit.Kind{unit.Impact, unit.Running, unit.Twisting, unit.Kneeling, unit.Contact,
+	unit.MaximalEffort, unit.AddedWeight, unit.StraighteningUnderLoad, unit.PassiveBend, unit.ActiveBend, unit.LoadedBend}
 
 // allows says in plain words what a limit still forbids; "" where it forbids nothing.
-func (h handout) allows(kind program.Kind, on []program.Kind, a program.Allowance) string {
+func (h handout) allows(kind unit.Kind, on []unit.Kind, a unit.Allowance) string {
 	switch {
 	case a.Allowed != nil && *a.Allowed:
 		return ""
-	case kind == program.WeightBearing:
+	case kind == unit.WeightBearing:
 		return h.weightBearing(a)
-	case kind == program.Brace:
+	case kind == unit.Brace:
 		return h.brace(a)
-	case kind == program.HamstringWork && a.Grade != "":
+	case kind == unit.HamstringWork && a.Grade != "":
 		return h.hamstrings(a.Grade)
-	case kind == program.HamstringWork && closed(a):
-		return h.hamstrings(program.NoWork)
+	case kind == unit.HamstringWork && closed(a):
+		return h.hamstrings(unit.NoWork)
 	case a.Range != nil:
 		return h.reach(kind, *a.Range)
-	case closed(a) && kind == program.AddedWeight && slices.Contains(on, program.StraighteningUnderLoad):
+	case closed(a) && kind == unit.AddedWeight && slices.Contains(on, unit.StraighteningUnderLoad):
 		return h.w.Say("limit.added-weight-straightening")
 	case closed(a) && slices.Contains(closable, kind):
 		return h.w.Say("limit."+string(kind)+"-closed", "leg", h.leg(), "knee", h.knee())
@@ -34,9 +33,9 @@ func (h handout) allows(kind program.Kind, on []program.Kind, a program.Allowanc
 	return ""
 }
 
-func closed(a program.Allowance) bool { return a.Allowed != nil && !*a.Allowed }
+func closed(a unit.Allowance) bool { return a.Allowed != nil && !*a.Allowed }
 
-func (h handout) weightBearing(a program.Allowance) string {
+func (h handout) weightBearing(a unit.Allowance) string {
 	w := h.w
 	switch {
 	case closed(a):
@@ -49,7 +48,7 @@ func (h handout) weightBearing(a program.Allowance) string {
 	return ""
 }
 
-func (h handout) brace(a program.Allowance) (says string) {
+func (h handout) brace(a unit.Allowance) (says string) {
 	w := h.w
 	switch {
 	case a.Locked != nil:
@@ -65,21 +64,21 @@ func (h handout) brace(a program.Allowance) (says string) {
 	return says
 }
 
-func (h handout) hamstrings(g program.Work) string {
-	if g == program.Lengthened {
+func (h handout) hamstrings(g unit.Work) string {
+	if g == unit.Lengthened {
 		return ""
 	}
 	return h.w.Say("limit.hamstring-work-" + string(g))
 }
 
 // reach says how far a bend may go; both ends only where the straight end is closed too.
-func (h handout) reach(kind program.Kind, r unit.Reach) string {
+func (h handout) reach(kind unit.Kind, r unit.Reach) string {
 	w := h.w
 	base := "limit." + string(kind)
 	switch {
 	case r.Empty():
 		return w.Say(base+"-closed", "leg", h.leg(), "knee", h.knee())
-	case kind == program.StraighteningUnderLoad:
+	case kind == unit.StraighteningUnderLoad:
 		return w.Say("limit.straightening-under-load-range", "from", h.bend(r.MostBent), "to", h.bend(r.Straightest))
 	case r.Straightest > 0:
 		return w.Say(base+"-between", "from", h.bend(r.Straightest), "to", h.bend(r.MostBent))

@@ -3,7 +3,6 @@ package page
 import (
 	"slices"
 
-	"paceleaf/generator/client"
 	"paceleaf/generator/plan"
 	"paceleaf/generator/unit"
 )
@@ -77,7 +76,7 @@ func (h handout) visit() string {
 
 // replaces names the page that this one takes the place of: the newest earlier block.
 func (h handout) replaces() string {
-	var before *client.Block
+	var before *plan.Block
 	for i := range h.Client.Blocks {
 		if b := &h.Client.Blocks[i]; b.Number < h.Block.Number && (before == nil || b.Number > before.Number) {
 			before = b

@@ -52,7 +52,7 @@ func deskPlan() *plan.Plan {
 	rebuild, run := &program.Phase{ID: "rebuild", Title: "Rebuild strength"}, &program.Phase{ID: "run", Title: "Learn to run"}
 	p := &plan.Plan{
 		Clinic:  &client.Clinic{Name: "Saltmarsh Knee Clinic", Therapists: []client.Therapist{{ID: "imbali", Name: "Imbali R.", Role: "physiotherapist", Registration: "PT-0000"}}},
-		Program: deskProgram(press, curl), Client: &client.Client{Code: "tern-04", Person: client.Person{OtherLeg: program.Sound}},
+		Program: deskProgram(press, curl), Client: &client.Client{Code: "tern-04", Person: client.Person{OtherLeg: unit.Sound}},
 		Block: &client.Block{Number: 3, Starts: testDay, Weeks: 4, By: "imbali"}, Event: event, AsOf: testDay,
 		Found: deskFindings(),
 		Stage: plan.StageState{Set: rebuild, Recorded: true, Since: civil("2026-03-02"), WeeksSince: 12, Earned: rebuild, Next: run},
@@ -70,7 +70,7 @@ func deskPlan() *plan.Plan {
 	p.Dates = []plan.DateLine{
 		{On: civil("2026-04-20"), Kind: "lifts", What: "loaded-bend", SetBy: "surgeon"},
 		{On: civil("2026-04-06"), Kind: "not-before", What: "running", Title: "Running", Missing: p.Activities[0].Missing},
-		{On: civil("2026-04-13"), Kind: "loosens", What: "straightening-under-load", Allow: &program.Allowance{Range: &unit.Reach{Straightest: 20, MostBent: 90}}}}
+		{On: civil("2026-04-13"), Kind: "loosens", What: "straightening-under-load", Allow: &unit.Allowance{Range: &unit.Reach{Straightest: 20, MostBent: 90}}}}
 	return p
 }
 
@@ -158,11 +158,11 @@ func deskPress(e *program.Exercise, f *finding.Findings) plan.Prescription {
 
 func deskLimits() []plan.Window {
 	return []plan.Window{
-		{Kind: program.LoadedBend, Allow: program.Allowance{Range: &unit.Reach{Straightest: 0, MostBent: 70}}, From: civil("2026-02-02"), Lifts: civil("2026-04-20"), SetBy: "surgeon", Name: "Dr Auk", Route: "letter", Said: civil("2026-02-02"),
+		{Kind: unit.LoadedBend, Allow: unit.Allowance{Range: &unit.Reach{Straightest: 0, MostBent: 70}}, From: civil("2026-02-02"), Lifts: civil("2026-04-20"), SetBy: "surgeon", Name: "Dr Auk", Route: "letter", Said: civil("2026-02-02"),
 			Reason: "repair under tension at 80°", Standing: unit.Instruction, Wins: true, Touches: true, At: basis.Origin{File: "clients/tern-04/client.toml", Key: "limit[0]"}},
-		{Kind: program.LoadedBend, Allow: program.Allowance{Range: &unit.Reach{Straightest: 0, MostBent: 90}}, From: civil("2026-02-23"), SetBy: "program", Name: "programs/limits/acl-also.toml", Standing: unit.ToolDefault, Touches: true},
-		{Kind: program.AddedWeight, On: []program.Kind{program.StraighteningUnderLoad}, Allow: program.Allowance{Allowed: ptr(false)}, From: civil("2026-01-12"), Lifts: civil("2026-04-06"), SetBy: "program", Source: "kngf-2014", Standing: unit.Published, Wins: true},
-		{Kind: program.Brace, From: civil("2026-01-12"), SetBy: "program", Standing: unit.ToolDefault, Gap: true, Wins: true},
+		{Kind: unit.LoadedBend, Allow: unit.Allowance{Range: &unit.Reach{Straightest: 0, MostBent: 90}}, From: civil("2026-02-23"), SetBy: "program", Name: "programs/limits/acl-also.toml", Standing: unit.ToolDefault, Touches: true},
+		{Kind: unit.AddedWeight, On: []unit.Kind{unit.StraighteningUnderLoad}, Allow: unit.Allowance{Allowed: ptr(false)}, From: civil("2026-01-12"), Lifts: civil("2026-04-06"), SetBy: "program", Source: "kngf-2014", Standing: unit.Published, Wins: true},
+		{Kind: unit.Brace, From: civil("2026-01-12"), SetBy: "program", Standing: unit.ToolDefault, Gap: true, Wins: true},
 	}
 }
 

@@ -1,7 +1,6 @@
 package page
 
 import (
-	"paceleaf/generator/client"
 	"paceleaf/generator/plan"
 	"paceleaf/generator/unit"
 	"paceleaf/generator/words"
@@ -54,13 +53,13 @@ func (h handout) side() unit.Side {
 	return h.Event.Side
 }
 
-func (h handout) operated() bool { return h.Event != nil && h.Event.Kind == client.Operation }
+func (h handout) operated() bool { return h.Operated() }
 
 // ends is the last day of the block: the page is valid until it.
 func (h handout) ends() unit.Day { return h.Block.Starts.AddWeeks(h.Block.Weeks).AddDays(-1) }
 
 // aways are the times at another place that touch the block.
-func (h handout) aways() (during []client.Away) {
+func (h handout) aways() (during []plan.Away) {
 	for _, a := range h.Client.Away {
 		if !a.Until.Before(h.Block.Starts) && !a.From.After(h.ends()) {
 			during = append(during, a)

@@ -49,23 +49,23 @@ func TestLimitsReadRight(t *testing.T) {
 	no, yes := false, true
 	mass, part := unit.Kilograms(20), unit.Percent(50)
 	for _, tt := range []struct {
-		kind  program.Kind
-		allow program.Allowance
+		kind  unit.Kind
+		allow unit.Allowance
 		want  string
 	}{
-		{program.WeightBearing, program.Allowance{Allowed: &no}, "Put no weight on your LEFT leg. Use your crutches."},
-		{program.WeightBearing, program.Allowance{PartMass: &mass}, "Put at most 20 kg on your LEFT leg. Try it on a bathroom scale."},
-		{program.WeightBearing, program.Allowance{Part: &part}, "Put only part of your weight on your LEFT leg, as you were shown."},
-		{program.WeightBearing, program.Allowance{Allowed: &yes}, ""},
-		{program.Brace, program.Allowance{Range: reach(0, 90), Night: &yes}, "Wear your brace. It is set to bend from 0° to 90°. Wear it at night too."},
-		{program.Brace, program.Allowance{Allowed: &yes}, ""},
-		{program.PassiveBend, program.Allowance{Range: reach(0, 60)}, "Bend no further than 60° (well short of a right angle), even with help."},
-		{program.LoadedBend, program.Allowance{Range: reach(10, 60)}, "With weight on your leg, bend only between 10° (nearly straight) and 60° (well short of a right angle)."},
-		{program.LoadedBend, program.Allowance{Range: reach(90, 60)}, "Do not bend your LEFT knee with weight on it."},
-		{program.StraighteningUnderLoad, program.Allowance{Range: reach(45, 90)}, "With the foot free, straighten your knee only from 90° (a right angle) to 45° (half of a right angle)."},
-		{program.HamstringWork, program.Allowance{Grade: program.Active}, "Pull your heel back without any weight only."},
-		{program.HamstringWork, program.Allowance{Grade: program.Lengthened}, ""},
-		{program.Impact, program.Allowance{Allowed: &no}, "No jumping, hopping or landing."},
+		{unit.WeightBearing, unit.Allowance{Allowed: &no}, "Put no weight on your LEFT leg. Use your crutches."},
+		{unit.WeightBearing, unit.Allowance{PartMass: &mass}, "Put at most 20 kg on your LEFT leg. Try it on a bathroom scale."},
+		{unit.WeightBearing, unit.Allowance{Part: &part}, "Put only part of your weight on your LEFT leg, as you were shown."},
+		{unit.WeightBearing, unit.Allowance{Allowed: &yes}, ""},
+		{unit.Brace, unit.Allowance{Range: reach(0, 90), Night: &yes}, "Wear your brace. It is set to bend from 0° to 90°. Wear it at night too."},
+		{unit.Brace, unit.Allowance{Allowed: &yes}, ""},
+		{unit.PassiveBend, unit.Allowance{Range: reach(0, 60)}, "Bend no further than 60° (well short of a right angle), even with help."},
+		{unit.LoadedBend, unit.Allowance{Range: reach(10, 60)}, "With weight on your leg, bend only between 10° (nearly straight) and 60° (well short of a right angle)."},
+		{unit.LoadedBend, unit.Allowance{Range: reach(90, 60)}, "Do not bend your LEFT knee with weight on it."},
+		{unit.StraighteningUnderLoad, unit.Allowance{Range: reach(45, 90)}, "With the foot free, straighten your knee only from 90° (a right angle) to 45° (half of a right angle)."},
+		{unit.HamstringWork, unit.Allowance{Grade: unit.Active}, "Pull your heel back without any weight only."},
+		{unit.HamstringWork, unit.Allowance{Grade: unit.Lengthened}, ""},
+		{unit.Impact, unit.Allowance{Allowed: &no}, "No jumping, hopping or landing."},
 	} {
 		if got := strings.ReplaceAll(h.allows(tt.kind, nil, tt.allow), "\u00a0", " "); got != tt.want {
 			t.Errorf("%s: %q, want %q", tt.kind, got, tt.want)
@@ -76,10 +76,10 @@ func TestLimitsReadRight(t *testing.T) {
 // TestTighterLimitSpeaks: of two ranges of one kind that both hold, the page says the one inside the other.
 func TestTighterLimitSpeaks(t *testing.T) {
 	p := samplePlan()
-	p.Limits = append(p.Limits, plan.Window{Kind: program.LoadedBend, Allow: program.Allowance{Range: reach(0, 90)}, From: p.Block.Starts, SetBy: "program", Wins: true})
+	p.Limits = append(p.Limits, plan.Window{Kind: unit.LoadedBend, Allow: unit.Allowance{Range: reach(0, 90)}, From: p.Block.Starts, SetBy: "program", Wins: true})
 	var said []string
 	for _, b := range (handout{p, sampleWords(t)}).bans() {
-		if b.kind == program.LoadedBend {
+		if b.kind == unit.LoadedBend {
 			said = append(said, b.says)
 		}
 	}

@@ -13,7 +13,7 @@ import (
 
 	"paceleaf/generator/client"
 	"paceleaf/generator/plan"
-	"paceleaf/generator/program"
+	"paceleaf/generator/unit"
 	"paceleaf/generator/words"
 	"paceleaf/templates"
 )
@@ -24,14 +24,14 @@ var built = map[string][]string{
 	"stop.": {"emergency", "today", "soon"},
 	"flag.": slices.Concat(flagsEmergency, flagsEarly, flagsLater, flagsTodayToo, flagsSoon),
 	"now.":  {"stay", "stay-until", "step-back", "step-back-until", "pause", "pause-until", "contact", "contact-until"},
-	"kind.": program.Kind("").Words(), "set-by.": client.SetBy("").Words(),
+	"kind.": unit.Kind("").Words(), "set-by.": client.SetBy("").Words(),
 	"tempo.":                {"lift", "hold", "lower"},
 	"limit.hamstring-work-": {"none", "active", "resisted"},
 	"limit.":                limitKeys(),
 	"topic.":                {"walking", "brace", "bending", "straightening", "hamstrings", "effort", "kneeling", "sport"},
 	"landmark.":             landmarkKeys(),
 	"role.":                 {"operated", "index", "other", "donor"},
-	"measure.":              nil, "device.": program.DeviceKind("").Words(), "signal.": {"effusion", "effusion-rise", "pain-kind", "pain-middle", "pain-high", "pain-morning", "pain-morning-unknown", "stopped-for-pain"},
+	"measure.":              nil, "device.": unit.DeviceKind("").Words(), "signal.": {"effusion", "effusion-rise", "pain-kind", "pain-middle", "pain-high", "pain-morning", "pain-morning-unknown", "stopped-for-pain"},
 	"tick.": {"pain-evening", "pain-morning", "swelling"},
 }
 
@@ -39,7 +39,7 @@ func limitKeys() (keys []string) {
 	for _, k := range closable {
 		keys = append(keys, string(k)+"-closed")
 	}
-	for _, k := range []program.Kind{program.PassiveBend, program.ActiveBend, program.LoadedBend} {
+	for _, k := range []unit.Kind{unit.PassiveBend, unit.ActiveBend, unit.LoadedBend} {
 		keys = append(keys, string(k)+"-upto", string(k)+"-between")
 	}
 	return keys

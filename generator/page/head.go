@@ -1,7 +1,7 @@
 package page
 
 import (
-	"paceleaf/generator/client"
+	"paceleaf/generator/plan"
 )
 
 // head says what the page is, whose, which knee, for which days, and who issued it.
@@ -37,7 +37,7 @@ func (h handout) whose() string {
 	return h.w.Say("head.named", "name", h.Client.Called, "code", h.Client.Code)
 }
 
-func (h handout) therapist() *client.Therapist {
+func (h handout) therapist() *plan.Therapist {
 	for i := range h.Clinic.Therapists {
 		if h.Clinic.Therapists[i].ID == h.Block.By {
 			return &h.Clinic.Therapists[i]

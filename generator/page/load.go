@@ -3,7 +3,6 @@ package page
 import (
 	"strings"
 
-	"paceleaf/generator/client"
 	"paceleaf/generator/plan"
 	"paceleaf/generator/program"
 	"paceleaf/generator/unit"
@@ -37,7 +36,7 @@ func total(plates []unit.Kilograms) (sum unit.Kilograms) {
 	return sum
 }
 
-func onStack(kind program.DeviceKind) bool {
+func onStack(kind unit.DeviceKind) bool {
 	for _, s := range stacks {
 		if strings.HasSuffix(string(kind), s) {
 			return true
@@ -67,7 +66,7 @@ func (h handout) plates(p plan.Prescription, d plan.WeekDose) string {
 	return h.w.Say("load.plates", "plates", strings.Join(one, " + "), "all", h.load(total(d.PerSide)*2, lb))
 }
 
-func marked(d *client.Device) bool { return d != nil && d.Pounds }
+func marked(d *plan.Device) bool { return d != nil && d.Pounds }
 
 // setUp is how to set the machine, how fast to move, and what is not counted.
 func (h handout) setUp(m move) Node {
@@ -82,7 +81,7 @@ func (h handout) setUp(m move) Node {
 	return factual("setup", facts...)
 }
 
-func (m move) setup() *client.Setup {
+func (m move) setup() *plan.Setup {
 	for _, p := range m.Legs {
 		if p.Setup != nil {
 			return p.Setup
@@ -91,7 +90,7 @@ func (m move) setup() *client.Setup {
 	return nil
 }
 
-func (h handout) machine(d *client.Device) string {
+func (h handout) machine(d *plan.Device) string {
 	switch {
 	case d == nil:
 		return ""

@@ -3,7 +3,6 @@ package page
 import (
 	"slices"
 
-	"paceleaf/generator/client"
 	"paceleaf/generator/plan"
 	"paceleaf/generator/program"
 )
@@ -11,7 +10,7 @@ import (
 // move is one exercise on one machine, with a box for each leg that does it.
 type move struct {
 	Exercise *program.Exercise
-	Device   *client.Device
+	Device   *plan.Device
 	Legs     []plan.Prescription // operated leg first
 }
 

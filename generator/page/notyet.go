@@ -4,25 +4,24 @@ import (
 	"slices"
 
 	"paceleaf/generator/plan"
-	"paceleaf/generator/program"
 	"paceleaf/generator/unit"
 )
 
 // topics are the heads of the list, in the order of daily life, with the kinds that stand under each.
 var topics = []struct {
 	id    string
-	kinds []program.Kind
+	kinds []unit.Kind
 }{
-	{"walking", []program.Kind{program.WeightBearing}},
-	{"brace", []program.Kind{program.Brace}},
-	{"bending", []program.Kind{program.PassiveBend, program.ActiveBend, program.LoadedBend}},
-	{"straightening", []program.Kind{program.StraighteningUnderLoad, program.AddedWeight}},
+	{"walking", []unit.Kind{unit.WeightBearing}},
+	{"brace", []unit.Kind{unit.Brace}},
+	{"bending", []unit.Kind{unit.PassiveBend, unit.ActiveBend, unit.LoadedBend}},
+	{"straightening", []unit.Kind{unit.StraighteningUnderLoad, unit.AddedWeight}},
 	{"stairs", nil},
-	{"hamstrings", []program.Kind{program.HamstringWork}},
-	{"effort", []program.Kind{program.MaximalEffort}},
-	{"kneeling", []program.Kind{program.Kneeling}},
+	{"hamstrings", []unit.Kind{unit.HamstringWork}},
+	{"effort", []unit.Kind{unit.MaximalEffort}},
+	{"kneeling", []unit.Kind{unit.Kneeling}},
 	{"driving", nil},
-	{"sport", []program.Kind{program.Impact, program.Running, program.Twisting, program.Contact}},
+	{"sport", []unit.Kind{unit.Impact, unit.Running, unit.Twisting, unit.Contact}},
 }
 
 // ban is one thing to leave out, with the day on which that may change.
@@ -32,8 +31,8 @@ type ban struct {
 	lifts unit.Day
 	setBy string // surgeon, physician, therapist; "" of the program
 	name  string
-	kind  program.Kind
-	on    []program.Kind
+	kind  unit.Kind
+	on    []unit.Kind
 	reach *unit.Reach // of a range
 }
 
@@ -72,7 +71,7 @@ func (h handout) ban(topic string, l plan.Window) ban {
 	a := l.Allow
 	if l.Gap {
 		no := false
-		a = program.Allowance{Allowed: &no}
+		a = unit.Allowance{Allowed: &no}
 	}
 	b := ban{topic: topic, says: h.allows(l.Kind, l.On, a), lifts: l.Lifts, kind: l.Kind, on: l.On, reach: a.Range}
 	if l.SetBy != "program" {
@@ -118,7 +117,7 @@ func (h handout) banFacts(topic string, bans []ban) (facts []Fact) {
 }
 
 // saidByActivity reports whether a closed activity below says more about the kind than the program's own limit does.
-func (h handout) saidByActivity(kind program.Kind) bool {
+func (h handout) saidByActivity(kind unit.Kind) bool {
 	return slices.ContainsFunc(h.Activities, func(a plan.ActivityState) bool {
 		return a.Activity != nil && a.State != "open" && len(a.Activity.Kinds) == 1 && a.Activity.Kinds[0] == kind
 	})

@@ -6,7 +6,6 @@ import (
 	"strconv"
 	"strings"
 
-	"paceleaf/generator/client"
 	"paceleaf/generator/plan"
 	"paceleaf/generator/program"
 	"paceleaf/generator/unit"
@@ -71,7 +70,7 @@ func blockEnd(p *plan.Plan) unit.Day { return p.Block.Starts.AddWeeks(p.Block.We
 
 // Overview is the page of all clients of a clinic: who needs the therapist first. It reads no clock: it says when a block
 // ends, and the reader knows the day.
-func Overview(clinic *client.Clinic, rows []OverviewRow, failed []Failed, w *words.Words) View {
+func Overview(clinic *plan.Clinic, rows []OverviewRow, failed []Failed, w *words.Words) View {
 	s := sheet{w}
 	v := View{Format: 1, Kind: "overview", Lang: w.Lang, Dir: w.Dir, Title: s.say("overview-window", "clinic", clinic.Name),
 		Running: s.say("overview-running", "clinic", clinic.Name)}

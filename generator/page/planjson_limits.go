@@ -3,14 +3,13 @@ package page
 import (
 	"paceleaf/generator/basis"
 	"paceleaf/generator/plan"
-	"paceleaf/generator/program"
 	"paceleaf/generator/unit"
 )
 
 type (
 	limitJSON struct {
-		Kind program.Kind   `json:"kind"`
-		On   []program.Kind `json:"on,omitempty"`
+		Kind unit.Kind   `json:"kind"`
+		On   []unit.Kind `json:"on,omitempty"`
 		allowanceJSON
 		From     unit.Day      `json:"from"`
 		Lifts    unit.Day      `json:"lifts,omitzero"` // absent: until further notice
@@ -30,7 +29,7 @@ type (
 	allowanceJSON struct {
 		Allowed *bool        `json:"allowed,omitempty"`
 		Range   []jsonNumber `json:"range_deg,omitempty"`
-		Grade   program.Work `json:"grade,omitempty"`
+		Grade   unit.Work    `json:"grade,omitempty"`
 		Part    *jsonNumber  `json:"part_percent,omitempty"`
 		PartKg  *jsonNumber  `json:"part_kg,omitempty"`
 		Locked  *jsonNumber  `json:"locked_deg,omitempty"`
@@ -64,7 +63,7 @@ func limitsIn(all []plan.Window) []limitJSON {
 	return out
 }
 
-func allowanceIn(a program.Allowance) allowanceJSON {
+func allowanceIn(a unit.Allowance) allowanceJSON {
 	return allowanceJSON{a.Allowed, bendPair(a.Range), a.Grade, jsonOptional(a.Part), jsonOptional(a.PartMass), jsonOptional(a.Locked), a.Night}
 }
 

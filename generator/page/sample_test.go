@@ -95,7 +95,7 @@ func samplePlan() *plan.Plan {
 		Places:     []client.Place{{ID: "gym", Name: "The gym"}, {ID: "hotel", Name: "Hotel Kestrel"}}}
 	visit := day("2026-04-27")
 	c := &client.Client{Code: "tern-04", Note: "You have come **far**. Keep the steps small:\n\n- sleep well\n- walk every day\n\nRead [more](https://example.org/knee).",
-		Person: client.Person{Called: "Jo", Goal: "Play handball again with my club", OtherLeg: program.Sound,
+		Person: client.Person{Called: "Jo", Goal: "Play handball again with my club", OtherLeg: unit.Sound,
 			Events: []client.Event{{Kind: client.Operation, Date: day("2026-01-12"), Side: unit.Left}},
 			Away:   []client.Away{{From: day("2026-04-20"), Until: day("2026-04-24"), Place: "hotel", Emergency: "112"}}},
 		Blocks: []client.Block{{Number: 2, Starts: day("2026-03-09"), Weeks: 4}, {Number: 3, Starts: starts, Weeks: 4, By: "imbali", NextVisit: &visit}}}
@@ -105,11 +105,11 @@ func samplePlan() *plan.Plan {
 			Sources: program.Bibliography{"kngf-2014": {By: "Royal Dutch Society for Physical Therapy", Year: 2014, Title: "Rehabilitation after ACL reconstruction"}}},
 		Stage: plan.StageState{Set: &program.Phase{ID: "rebuild", Aim: "Both thighs work hard, through the range that is allowed."}, WeeksSince: 12},
 		Limits: []plan.Window{
-			{Kind: program.LoadedBend, Allow: program.Allowance{Range: reach(0, 70)}, From: day("2026-02-02"), Lifts: day("2026-04-20"), SetBy: "surgeon", Name: "Dr Auk", Wins: true},
-			{Kind: program.StraighteningUnderLoad, Allow: program.Allowance{Range: reach(45, 90)}, From: day("2026-02-02"), Lifts: day("2026-04-27"), SetBy: "program", Wins: true},
-			{Kind: program.HamstringWork, Allow: program.Allowance{Grade: program.Resisted}, From: day("2026-03-30"), Lifts: day("2026-05-04"), SetBy: "program", Wins: true},
-			{Kind: program.Running, Allow: program.Allowance{Allowed: &no}, From: day("2026-01-12"), SetBy: "program", Wins: true},
-			{Kind: program.Kneeling, Allow: program.Allowance{Allowed: &no}, From: day("2026-01-12"), Lifts: day("2026-07-12"), SetBy: "therapist", Name: "Imbali R.", Wins: true},
+			{Kind: unit.LoadedBend, Allow: unit.Allowance{Range: reach(0, 70)}, From: day("2026-02-02"), Lifts: day("2026-04-20"), SetBy: "surgeon", Name: "Dr Auk", Wins: true},
+			{Kind: unit.StraighteningUnderLoad, Allow: unit.Allowance{Range: reach(45, 90)}, From: day("2026-02-02"), Lifts: day("2026-04-27"), SetBy: "program", Wins: true},
+			{Kind: unit.HamstringWork, Allow: unit.Allowance{Grade: unit.Resisted}, From: day("2026-03-30"), Lifts: day("2026-05-04"), SetBy: "program", Wins: true},
+			{Kind: unit.Running, Allow: unit.Allowance{Allowed: &no}, From: day("2026-01-12"), SetBy: "program", Wins: true},
+			{Kind: unit.Kneeling, Allow: unit.Allowance{Allowed: &no}, From: day("2026-01-12"), Lifts: day("2026-07-12"), SetBy: "therapist", Name: "Imbali R.", Wins: true},
 		},
 		Activities: []plan.ActivityState{{Activity: &program.Activity{ID: "jumping", Title: "Jumping"}, State: "closed", NotBefore: day("2026-06-12"),
 			Missing: []string{"jumping.time", "jumping.knee-extension.lsi", "jumping.hop-single.lsi", "jumping.hop-triple.lsi"}}},
@@ -181,11 +181,11 @@ func sampleEarly() *plan.Plan {
 	p.Client.Events[0].Date, p.Client.Events[0].Side = day("2026-04-01"), unit.Right
 	p.Block.Weeks, p.Block.NextVisit, p.Weeks = 1, nil, p.Weeks[:1]
 	p.Limits = []plan.Window{
-		{Kind: program.WeightBearing, Allow: program.Allowance{PartMass: new(unit.Kilograms)}, From: starts, Lifts: starts.AddWeeks(4), SetBy: "surgeon", Name: "Dr Auk", Wins: true},
-		{Kind: program.Brace, Allow: program.Allowance{Locked: deg(0), Night: &yes}, From: starts, Lifts: starts.AddWeeks(2), SetBy: "surgeon", Name: "Dr Auk", Wins: true},
-		{Kind: program.PassiveBend, Allow: program.Allowance{Range: reach(0, 90)}, From: starts, SetBy: "program", Wins: true},
-		{Kind: program.HamstringWork, Gap: true, From: starts, SetBy: "program", Wins: true},
-		{Kind: program.Impact, Allow: program.Allowance{Allowed: &no}, From: starts, SetBy: "program", Wins: true},
+		{Kind: unit.WeightBearing, Allow: unit.Allowance{PartMass: new(unit.Kilograms)}, From: starts, Lifts: starts.AddWeeks(4), SetBy: "surgeon", Name: "Dr Auk", Wins: true},
+		{Kind: unit.Brace, Allow: unit.Allowance{Locked: deg(0), Night: &yes}, From: starts, Lifts: starts.AddWeeks(2), SetBy: "surgeon", Name: "Dr Auk", Wins: true},
+		{Kind: unit.PassiveBend, Allow: unit.Allowance{Range: reach(0, 90)}, From: starts, SetBy: "program", Wins: true},
+		{Kind: unit.HamstringWork, Gap: true, From: starts, SetBy: "program", Wins: true},
+		{Kind: unit.Impact, Allow: unit.Allowance{Allowed: &no}, From: starts, SetBy: "program", Wins: true},
 	}
 	*p.Limits[0].Allow.PartMass = 20
 	p.Sessions = nil

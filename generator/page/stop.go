@@ -1,9 +1,9 @@
 package page
 
 import (
+	"paceleaf/generator/plan"
 	"strings"
 
-	"paceleaf/generator/client"
 	"paceleaf/generator/unit"
 )
 
@@ -76,7 +76,7 @@ func (h handout) phones() []Node {
 	return []Node{paragraph("call", h.w.Say("stop.today-how")), list}
 }
 
-func (h handout) phone(p client.Phone) []Span {
+func (h handout) phone(p plan.Phone) []Span {
 	return []Span{{Text: p.Who + " "}, dial(p.Number), {Text: " " + h.w.Say("stop.hours", "hours", p.Hours)}}
 }
 

@@ -5,7 +5,7 @@ import (
 	"strings"
 
 	"paceleaf/generator/plan"
-	"paceleaf/generator/program"
+	"paceleaf/generator/unit"
 )
 
 // weighed is every limit that was weighed, with who set it and which one won.
@@ -26,7 +26,7 @@ func (d *desk) weighed() Part {
 }
 
 // kinds is the kind of a limit, and the only exercises that it speaks of.
-func (d *desk) kinds(k program.Kind, on []program.Kind) string {
+func (d *desk) kinds(k unit.Kind, on []unit.Kind) string {
 	if len(on) == 0 {
 		return d.word("kind", string(k))
 	}
@@ -45,7 +45,7 @@ func (d *desk) allows(l plan.Window) string {
 }
 
 // allowance is what a limit allows, in words.
-func (s sheet) allowance(a program.Allowance) string {
+func (s sheet) allowance(a unit.Allowance) string {
 	var all []string
 	if a.Allowed != nil {
 		all = append(all, s.word("allows", strconv.FormatBool(*a.Allowed)))

@@ -7,7 +7,6 @@ import (
 	"cmp"
 
 	"paceleaf/generator/basis"
-	"paceleaf/generator/client"
 	"paceleaf/generator/plan"
 	"paceleaf/generator/unit"
 	"paceleaf/generator/words"
@@ -55,7 +54,7 @@ func (d *desk) deskHead() Part {
 	return head
 }
 
-func weekSince(d *desk, e *client.Event) string {
+func weekSince(d *desk, e *plan.Event) string {
 	if e == nil {
 		return ""
 	}

@@ -10,7 +10,6 @@ import (
 	"paceleaf/generator/basis"
 	"paceleaf/generator/client"
 	"paceleaf/generator/plan"
-	"paceleaf/generator/program"
 	"paceleaf/generator/unit"
 )
 
@@ -156,8 +155,8 @@ func TestWorksheetPutsTheOperatedLegFirst(t *testing.T) {
 func TestDeskWordsAreComplete(t *testing.T) {
 	s := sheet{deskWords(t)}
 	for set, all := range map[string][]string{
-		"side": unit.Side("").Words(), "grade": unit.Grade("").Words(), "standing": unit.Standing("").Words(), "kind": program.Kind("").Words(), "work": program.Work("").Words(),
-		"action": plan.Action("").Words(), "other-leg": program.OtherLeg("").Words(), "pain": client.PainKind("").Words(), "score": client.Trial("").Words(), "set-by": append(client.SetBy("").Words(), "program"),
+		"side": unit.Side("").Words(), "grade": unit.Grade("").Words(), "standing": unit.Standing("").Words(), "kind": unit.Kind("").Words(), "work": unit.Work("").Words(),
+		"action": plan.Action("").Words(), "other-leg": unit.OtherLeg("").Words(), "pain": client.PainKind("").Words(), "score": client.Trial("").Words(), "set-by": append(client.SetBy("").Words(), "program"),
 		"route": client.Route("").Words(), "event": {"operation", "injury", "start"}, "state": {"met", "not met", "not tested", "out of date", "waived"}, "activity-state": {"closed", "open", "suspended"},
 		"sense": {"at least", "above", "at most", "below"}, "level": {"block", "week", "session", "exercise"}, "role": {"operated", "other", "index", "both", "donor"},
 		"date": {"lifts", "loosens", "not-before", "visit", "ends", "away"}, "allows": {"true", "false"}, "night": {"true", "false"}, "read": {"source", "second-hand", "from memory"},

@@ -117,15 +117,15 @@ func (l *limits) changes(first unit.Day) (list []DateLine) {
 
 // subject is what limits speak of: a kind, perhaps only of exercises that also name another.
 type subject struct {
-	kind  program.Kind
-	on    program.Kind
-	named []program.Kind
+	kind  unit.Kind
+	on    unit.Kind
+	named []unit.Kind
 }
 
 func (l *limits) subjects() (list []subject) {
 	seen := map[string]bool{}
 	for _, w := range l.windows {
-		s := subject{kind: w.Kind, named: []program.Kind{w.Kind}}
+		s := subject{kind: w.Kind, named: []unit.Kind{w.Kind}}
 		if len(w.On) > 0 {
 			s.on, s.named = w.On[0], append(slices.Clone(w.On), w.Kind)
 		}
@@ -141,7 +141,7 @@ func (l *limits) subjects() (list []subject) {
 }
 
 // turns are the days after first on which a window of the kind begins or lifts.
-func (l *limits) turns(k program.Kind, first unit.Day) (days []unit.Day) {
+func (l *limits) turns(k unit.Kind, first unit.Day) (days []unit.Day) {
 	for _, w := range l.windows {
 		for _, d := range []unit.Day{w.From, w.Lifts} {
 			if w.Kind == k && d.After(first) && !slices.Contains(days, d) {
@@ -153,7 +153,7 @@ func (l *limits) turns(k program.Kind, first unit.Day) (days []unit.Day) {
 	return days
 }
 
-func sameAllowance(a, b program.Allowance) bool {
+func sameAllowance(a, b unit.Allowance) bool {
 	return sameAs(a.Range, b.Range) && sameAs(a.Part, b.Part) && sameAs(a.PartMass, b.PartMass) && sameAs(a.Locked, b.Locked) &&
 		a.Grade == b.Grade && a.Closed() == b.Closed()
 }
@@ -161,7 +161,7 @@ func sameAllowance(a, b program.Allowance) bool {
 func sameAs[T comparable](a, b *T) bool { return a == b || a != nil && b != nil && *a == *b }
 
 // wider reports whether b allows something that a did not.
-func wider(a, b program.Allowance) bool {
+func wider(a, b unit.Allowance) bool {
 	return !sameAllowance(stricter(a, b), b)
 }
 

@@ -226,7 +226,7 @@ func (p *planner) role(side unit.Side) string {
 		return "operated"
 	case side == p.event.Side:
 		return "index"
-	case p.client.OtherLeg == program.Donor:
+	case p.client.OtherLeg == unit.Donor:
 		return "donor"
 	}
 	return "other"
@@ -269,17 +269,17 @@ func (p *planner) backs(e *program.Exercise, side unit.Side) bool {
 
 // loadsKnee reports whether an exercise is loaded or impact work of the knee.
 func loadsKnee(e *program.Exercise) bool {
-	for _, k := range []program.Kind{program.LoadedBend, program.StraighteningUnderLoad, program.AddedWeight, program.MaximalEffort} {
+	for _, k := range []unit.Kind{unit.LoadedBend, unit.StraighteningUnderLoad, unit.AddedWeight, unit.MaximalEffort} {
 		if e.Names(k) {
 			return true
 		}
 	}
-	standing := e.Names(program.WeightBearing) && (e.ResistedBy == program.External || e.ResistedBy == program.Body)
-	return standing || isImpact(e) || e.Names(program.HamstringWork) && e.Work.Rank() >= program.Resisted.Rank()
+	standing := e.Names(unit.WeightBearing) && (e.ResistedBy == program.External || e.ResistedBy == program.Body)
+	return standing || isImpact(e) || e.Names(unit.HamstringWork) && e.Work.Rank() >= unit.Resisted.Rank()
 }
 
 func isImpact(e *program.Exercise) bool {
-	for _, k := range []program.Kind{program.Impact, program.Running, program.Twisting, program.Contact} {
+	for _, k := range []unit.Kind{unit.Impact, unit.Running, unit.Twisting, unit.Contact} {
 		if e.Names(k) {
 			return true
 		}

@@ -8,7 +8,6 @@ import (
 
 	"paceleaf/generator"
 	"paceleaf/generator/plan"
-	"paceleaf/generator/program"
 	"paceleaf/generator/source"
 	"paceleaf/generator/unit"
 	"paceleaf/programs"
@@ -263,7 +262,7 @@ func activity(t testing.TB, p *plan.Plan, id string) plan.ActivityState {
 }
 
 // window finds a window of a limit by who set it (a name or "program").
-func windows(p *plan.Plan, k program.Kind, setBy string) (list []plan.Window) {
+func windows(p *plan.Plan, k unit.Kind, setBy string) (list []plan.Window) {
 	for _, w := range p.Limits {
 		if w.Kind == k && (w.SetBy == setBy || w.Name == setBy) {
 			list = append(list, w)

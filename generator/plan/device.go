@@ -28,7 +28,7 @@ func deviceFor(e *program.Exercise, place *client.Place, setup *client.Setup) (d
 	return device, ""
 }
 
-func pick(place *client.Place, kind program.DeviceKind, setup *client.Setup) (found *client.Device) {
+func pick(place *client.Place, kind unit.DeviceKind, setup *client.Setup) (found *client.Device) {
 	for i := range place.Devices {
 		d := &place.Devices[i]
 		if d.Kind != kind {

@@ -171,7 +171,7 @@ func (d *duer) strength() (list []DueTest) {
 			at, reach = &angle, unit.Reach{Straightest: angle, MostBent: angle}
 		}
 		tester := d.tester()
-		due.Closed = tester.closed(strengthKinds(test), program.Resisted, &reach, at)
+		due.Closed = tester.closed(strengthKinds(test), unit.Resisted, &reach, at)
 		list = append(list, due)
 	}
 	return list

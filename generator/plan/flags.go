@@ -34,7 +34,7 @@ func (p *planner) flags() {
 	for _, d := range p.found.Doubts {
 		p.flag(d.Code, d.ID, "%s", d.Says)
 	}
-	if p.client.OtherLeg != program.Sound {
+	if p.client.OtherLeg != unit.Sound {
 		p.flag("reference-not-sound", "other leg", "the other leg is no sound reference (%s): symmetry opens nothing", p.client.OtherLeg)
 	}
 	p.flagReference()

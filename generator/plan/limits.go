@@ -132,7 +132,7 @@ func (l *limits) row(limit *program.Limit, s program.Step, from, until unit.Day,
 	allow := s.Allowance
 	if gap {
 		no := false
-		allow = program.Allowance{Allowed: &no}
+		allow = unit.Allowance{Allowed: &no}
 	}
 	standing := s.Standing
 	if standing == "" {
@@ -167,22 +167,22 @@ func (w *window) covers(d unit.Day) bool {
 }
 
 // speaksOf reports whether the window is about this kind of an exercise that names these kinds.
-func (w *window) speaksOf(k program.Kind, named []program.Kind) bool {
+func (w *window) speaksOf(k unit.Kind, named []unit.Kind) bool {
 	if w.Kind != k {
 		return false
 	}
-	return len(w.On) == 0 || slices.ContainsFunc(w.On, func(on program.Kind) bool { return slices.Contains(named, on) })
+	return len(w.On) == 0 || slices.ContainsFunc(w.On, func(on unit.Kind) bool { return slices.Contains(named, on) })
 }
 
 // ruling is what is allowed of one kind on one day, and by which windows.
 type ruling struct {
-	allow  program.Allowance
+	allow  unit.Allowance
 	by     []*window // the windows that stand: those that limit come first
 	gapped bool      // closed because no row covers the day
 }
 
 // rule decides one kind on one day, for an exercise that names these kinds.
-func (l *limits) rule(k program.Kind, named []program.Kind, d unit.Day) ruling {
+func (l *limits) rule(k unit.Kind, named []unit.Kind, d unit.Day) ruling {
 	var of [3][]*window
 	var about [3]bool
 	for _, w := range l.windows {
@@ -200,13 +200,13 @@ func (l *limits) rule(k program.Kind, named []program.Kind, d unit.Day) ruling {
 	}
 	if len(stand) == 0 && about[instructed] && !about[shipped] && l.between(k, named, d) {
 		no := false
-		return ruling{allow: program.Allowance{Allowed: &no}, gapped: true}
+		return ruling{allow: unit.Allowance{Allowed: &no}, gapped: true}
 	}
 	return meet(append(slices.Clone(stand), of[tightened]...))
 }
 
 // between reports whether a later instruction about the kind is still to come: then the days before it are a gap.
-func (l *limits) between(k program.Kind, named []program.Kind, d unit.Day) bool {
+func (l *limits) between(k unit.Kind, named []unit.Kind, d unit.Day) bool {
 	return slices.ContainsFunc(l.windows, func(w *window) bool {
 		return w.class == instructed && w.speaksOf(k, named) && d.Before(w.From)
 	})
@@ -236,12 +236,12 @@ func meet(stand []*window) ruling {
 }
 
 // stricter is what both allowances allow.
-func stricter(a, b program.Allowance) program.Allowance {
+func stricter(a, b unit.Allowance) unit.Allowance {
 	if a.Closed() || b.Closed() {
 		no := false
-		return program.Allowance{Allowed: &no}
+		return unit.Allowance{Allowed: &no}
 	}
-	m := program.Allowance{Range: a.Range, Grade: a.Grade, Part: lower(a.Part, b.Part), PartMass: lower(a.PartMass, b.PartMass), Locked: a.Locked, Night: a.Night}
+	m := unit.Allowance{Range: a.Range, Grade: a.Grade, Part: lower(a.Part, b.Part), PartMass: lower(a.PartMass, b.PartMass), Locked: a.Locked, Night: a.Night}
 	switch {
 	case a.Range != nil && b.Range != nil:
 		both := a.Range.Meet(*b.Range)

@@ -342,7 +342,7 @@ func TestRule06_ShippedMeetInTheStrictest(t *testing.T) {
 func TestRule06_AllThatWereWeighedAreKept(t *testing.T) {
 	w := who{starts: "2026-02-02", weeks: 2, files: own(`"squat"`), more: limit("loaded-bend", "range_deg = [0, 80]", "2026-02-01", "2026-02-20", "surgeon", "Dr Auk", "2026-02-01")}
 	p := w.plan(t)
-	surgeon, shipped := windows(p, program.LoadedBend, "surgeon"), windows(p, program.LoadedBend, "program")
+	surgeon, shipped := windows(p, unit.LoadedBend, "surgeon"), windows(p, unit.LoadedBend, "program")
 	if len(surgeon) != 1 || !surgeon[0].Wins || surgeon[0].Name != "Dr Auk" || surgeon[0].Route != "letter" || surgeon[0].Said != day("2026-02-01") {
 		t.Errorf("the surgeon's: %+v", surgeon)
 	}

@@ -165,7 +165,7 @@ func (l *loader) missing(w *WeekDose) string {
 		return "the lift does not say through which range"
 	case l.lift != nil && w.Range != nil && w.Range.MostBent > l.lift.Range.MostBent:
 		return fmt.Sprintf("the work goes deeper (%g°) than was tested (%g°)", float64(w.Range.MostBent), float64(l.lift.Range.MostBent))
-	case l.lift != nil && w.Range != nil && w.Range.Straightest < l.lift.Range.Straightest && l.e.Names(program.StraighteningUnderLoad):
+	case l.lift != nil && w.Range != nil && w.Range.Straightest < l.lift.Range.Straightest && l.e.Names(unit.StraighteningUnderLoad):
 		return fmt.Sprintf("the work goes straighter (%g°) than was tested (%g°)", float64(w.Range.Straightest), float64(l.lift.Range.Straightest))
 	}
 	return ""

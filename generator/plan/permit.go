@@ -34,7 +34,7 @@ func (l *limits) permits(e *program.Exercise, days []unit.Day, bound bool) permi
 			if why := forbids(r, e); why != "" {
 				return denied("%s: %s (%s)", k, why, r.setBy())
 			}
-			if r.allow.Range != nil && p.reach != nil && k != program.Brace {
+			if r.allow.Range != nil && p.reach != nil && k != unit.Brace {
 				met := p.reach.Meet(*r.allow.Range)
 				if met != *p.reach {
 					narrowed = r.setBy()
@@ -55,18 +55,18 @@ func (l *limits) permits(e *program.Exercise, days []unit.Day, bound bool) permi
 
 // spokenOf are the kinds that limit an exercise: those it names, and those that bind them. Bend nests: a passive limit
 // binds every bend of the knee, an active one the loaded bend too.
-func spokenOf(e *program.Exercise) []program.Kind {
+func spokenOf(e *program.Exercise) []unit.Kind {
 	kinds := slices.Clone(e.Kinds)
-	add := func(k program.Kind) {
+	add := func(k unit.Kind) {
 		if !slices.Contains(kinds, k) {
 			kinds = append(kinds, k)
 		}
 	}
-	if e.Names(program.LoadedBend) {
-		add(program.ActiveBend)
+	if e.Names(unit.LoadedBend) {
+		add(unit.ActiveBend)
 	}
 	if e.Range != nil {
-		add(program.PassiveBend)
+		add(unit.PassiveBend)
 	}
 	return kinds
 }
@@ -83,7 +83,7 @@ func forbids(r ruling, e *program.Exercise) string {
 		return fmt.Sprintf("only %g %% of body weight on the leg", float64(*a.Part))
 	case a.PartMass != nil:
 		return fmt.Sprintf("only %g kg on the leg", float64(*a.PartMass))
-	case a.Locked != nil && e.Range != nil && e.Range.Arc() > 0 && e.Names(program.Brace):
+	case a.Locked != nil && e.Range != nil && e.Range.Arc() > 0 && e.Names(unit.Brace):
 		return fmt.Sprintf("brace locked at %g°", float64(*a.Locked))
 	}
 	return ""

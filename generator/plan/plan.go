@@ -119,9 +119,9 @@ type ActivityState struct {
 
 // Window is a stretch of days of one limit, with who set it and whether it wins.
 type Window struct {
-	Kind     program.Kind
-	On       []program.Kind
-	Allow    program.Allowance
+	Kind     unit.Kind
+	On       []unit.Kind
+	Allow    unit.Allowance
 	From     unit.Day
 	Lifts    unit.Day // the first day without it; zero: until further notice
 	SetBy    string   // surgeon, physician, therapist, program
@@ -196,11 +196,11 @@ type SessionDay struct {
 // DateLine is a date that matters: a limit that lifts, an activity's earliest day, the next visit, the block's end.
 type DateLine struct {
 	On      unit.Day
-	Kind    string             // lifts, loosens, not-before, visit, ends, away
-	What    string             // kind of limit, id of activity
-	Title   string             // of the activity
-	Allow   *program.Allowance // of a limit that loosens: what holds from then
-	Missing []string           // of an activity: ids of criteria still missing
+	Kind    string          // lifts, loosens, not-before, visit, ends, away
+	What    string          // kind of limit, id of activity
+	Title   string          // of the activity
+	Allow   *unit.Allowance // of a limit that loosens: what holds from then
+	Missing []string        // of an activity: ids of criteria still missing
 	SetBy   string
 }
 

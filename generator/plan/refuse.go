@@ -52,10 +52,10 @@ type tester struct {
 }
 
 // closed says why a test that names these kinds, through this range, may not be made on the day; empty where it may.
-func (t *tester) closed(kinds []program.Kind, work program.Work, reach *unit.Reach, isometricAt *unit.Degrees) string {
+func (t *tester) closed(kinds []unit.Kind, work unit.Work, reach *unit.Reach, isometricAt *unit.Degrees) string {
 	for _, k := range kinds {
 		r := t.rule(k, kinds, t.day.On)
-		if k == program.MaximalEffort && t.isometricAdmitted(r, isometricAt) {
+		if k == unit.MaximalEffort && t.isometricAdmitted(r, isometricAt) {
 			continue
 		}
 		closed := r.allow.Closed() || r.allow.Part != nil || r.allow.PartMass != nil || r.allow.Grade != "" && work.Rank() > r.allow.Grade.Rank() ||
@@ -96,7 +96,7 @@ func (t *tester) strength() {
 		if angle, ok := have.Angle.Value(); ok && have.Mode != client.IsokineticMode {
 			at, reach = &angle, unit.Reach{Straightest: angle, MostBent: angle}
 		}
-		why := t.closed(strengthKinds(s.Test), program.Resisted, &reach, at)
+		why := t.closed(strengthKinds(s.Test), unit.Resisted, &reach, at)
 		if why == "" {
 			continue
 		}
@@ -114,14 +114,14 @@ func (t *tester) strength() {
 }
 
 // strengthKinds are the kinds of limit that a test of force names.
-func strengthKinds(test string) []program.Kind {
+func strengthKinds(test string) []unit.Kind {
 	switch test {
 	case "knee-extension":
-		return []program.Kind{program.MaximalEffort, program.StraighteningUnderLoad, program.ActiveBend, program.PassiveBend}
+		return []unit.Kind{unit.MaximalEffort, unit.StraighteningUnderLoad, unit.ActiveBend, unit.PassiveBend}
 	case "knee-flexion":
-		return []program.Kind{program.MaximalEffort, program.HamstringWork, program.ActiveBend, program.PassiveBend}
+		return []unit.Kind{unit.MaximalEffort, unit.HamstringWork, unit.ActiveBend, unit.PassiveBend}
 	}
-	return []program.Kind{program.MaximalEffort}
+	return []unit.Kind{unit.MaximalEffort}
 }
 
 func (t *tester) lifts() {
@@ -156,14 +156,14 @@ func (t *tester) set(lift *client.Lift) *client.Set {
 
 func (t *tester) liftClosed(e *program.Exercise, lift *client.Lift, s client.Set) string {
 	kinds := spokenOf(e)
-	if s.Reserve.OK() && s.Reserve.Or(0) < toFailureBelow && !slices.Contains(kinds, program.MaximalEffort) {
-		kinds = append(kinds, program.MaximalEffort)
+	if s.Reserve.OK() && s.Reserve.Or(0) < toFailureBelow && !slices.Contains(kinds, unit.MaximalEffort) {
+		kinds = append(kinds, unit.MaximalEffort)
 	}
 	return t.closed(kinds, e.Work, lift.Range, nil)
 }
 
 // hopKinds are the kinds of limit that a hop names.
-var hopKinds = []program.Kind{program.Impact, program.MaximalEffort, program.WeightBearing}
+var hopKinds = []unit.Kind{unit.Impact, unit.MaximalEffort, unit.WeightBearing}
 
 func (t *tester) hops() {
 	why := t.closed(hopKinds, "", nil, nil)

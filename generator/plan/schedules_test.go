@@ -111,7 +111,7 @@ func (c cell) with(key, instead string) string {
 }
 
 func (c cell) isLimit() bool {
-	return slices.Contains(program.Kind("").Words(), c.thing())
+	return slices.Contains(unit.Kind("").Words(), c.thing())
 }
 
 // isCriterion reports whether the cell is the mark of a criterion, named as the worksheet names it.
@@ -306,8 +306,8 @@ func (c cell) found(t *testing.T, houses map[string]*tableClinic) (string, bool)
 	h := houses[c.with("preset", "kngf")]
 	switch {
 	case c.isLimit():
-		p, kind := h.plan(t, c.id), program.Kind(c.thing())
-		allow := ruling(p.Limits, kind, program.Kind(c.with("on", "")), p.AsOf)
+		p, kind := h.plan(t, c.id), unit.Kind(c.thing())
+		allow := ruling(p.Limits, kind, unit.Kind(c.with("on", "")), p.AsOf)
 		c.obeyed(t, p, kind, allow)
 		return inCellWords(allow), true
 	case c.thing() == "effusion":
@@ -357,7 +357,7 @@ func (c cell) shippedLevel() (string, bool) {
 }
 
 // ruling is the strictest of the windows that hold on a day, worked out anew from what the worksheet lists.
-func ruling(windows []plan.Window, kind, on program.Kind, day unit.Day) (r program.Allowance) {
+func ruling(windows []plan.Window, kind, on unit.Kind, day unit.Day) (r unit.Allowance) {
 	no := false
 	for _, w := range windows {
 		if w.Kind != kind || len(w.On) > 0 && !slices.Contains(w.On, on) || day.Before(w.From) || !w.Lifts.IsZero() && !day.Before(w.Lifts) {
@@ -365,10 +365,10 @@ func ruling(windows []plan.Window, kind, on program.Kind, day unit.Day) (r progr
 		}
 		a := w.Allow
 		switch {
-		case a.Grade == program.NoWork:
+		case a.Grade == unit.NoWork:
 			return a
 		case a.Closed():
-			return program.Allowance{Allowed: &no}
+			return unit.Allowance{Allowed: &no}
 		}
 		if a.Range != nil {
 			met := a.Range.Meet(*firstOf(r.Range, a.Range))
@@ -394,7 +394,7 @@ func firstOf[T any](a, b *T) *T {
 	return b
 }
 
-func inCellWords(a program.Allowance) string {
+func inCellWords(a unit.Allowance) string {
 	switch {
 	case a.Grade != "":
 		return string(a.Grade)
@@ -412,12 +412,12 @@ func inCellWords(a program.Allowance) string {
 
 // obeyed holds what is prescribed for the operated leg to the ruling: nothing outside it, and where a range of work is
 // allowed some exercise goes through all of it.
-func (c cell) obeyed(t *testing.T, p *plan.Plan, kind program.Kind, allow program.Allowance) {
+func (c cell) obeyed(t *testing.T, p *plan.Plan, kind unit.Kind, allow unit.Allowance) {
 	t.Helper()
-	whole := kind != program.LoadedBend && kind != program.StraighteningUnderLoad || allow.Closed()
+	whole := kind != unit.LoadedBend && kind != unit.StraighteningUnderLoad || allow.Closed()
 	for _, r := range p.Prescriptions {
 		reach := r.Weeks[0].Range
-		if r.Side == unit.Right || !r.Exercise.Names(kind) || c.with("on", "") != "" && !r.Exercise.Names(program.Kind(c.with("on", ""))) {
+		if r.Side == unit.Right || !r.Exercise.Names(kind) || c.with("on", "") != "" && !r.Exercise.Names(unit.Kind(c.with("on", ""))) {
 			continue
 		}
 		if allow.Closed() && allow.Grade == "" || allow.Part != nil || allow.Grade != "" && r.Exercise.Work.Rank() > allow.Grade.Rank() ||
@@ -428,7 +428,7 @@ func (c cell) obeyed(t *testing.T, p *plan.Plan, kind program.Kind, allow progra
 			whole = true
 		}
 	}
-	if !whole && ruling(p.Limits, program.WeightBearing, "", p.AsOf).Free() {
+	if !whole && ruling(p.Limits, unit.WeightBearing, "", p.AsOf).Free() {
 		t.Errorf("%s: %s: nothing that is prescribed goes through all of %s", c.file, c.id, inCellWords(allow))
 	}
 }
@@ -577,7 +577,7 @@ func TestLimitFiles(t *testing.T) {
 }
 
 // allows reports whether an allowance allows all that another does.
-func allows(outer, inner program.Allowance) bool {
+func allows(outer, inner unit.Allowance) bool {
 	switch {
 	case inner.Closed() || outer.Free():
 		return true
@@ -611,13 +611,13 @@ func TestProceduresOnlyTighten(t *testing.T) {
 		}
 	}
 	c := inHouse(t, map[string]*tableClinic{}, "none")
-	for _, graft := range program.Graft("").Words() {
+	for _, graft := range unit.Graft("").Words() {
 		for _, a := range append([]string{"alone"}, also...) {
 			c.admit(graft+"-"+a, 0, graft, strings.TrimPrefix(a, "alone"), "settle", nil)
 		}
 	}
 	c.open(t)
-	for _, graft := range program.Graft("").Words() {
+	for _, graft := range unit.Graft("").Words() {
 		windows := func(a string) []plan.Window { return c.plan(t, graft+"-"+a).Limits }
 		for _, a := range also {
 			tighter(t, graft+", "+a, windows("alone"), windows(a))
@@ -628,14 +628,14 @@ func TestProceduresOnlyTighten(t *testing.T) {
 			}
 		}
 	}
-	t.Logf("%d procedures beside %d grafts: %s", len(also), len(program.Graft("").Words()), strings.Join(also, ", "))
+	t.Logf("%d procedures beside %d grafts: %s", len(also), len(unit.Graft("").Words()), strings.Join(also, ", "))
 }
 
 func tighter(t *testing.T, what string, than, is []plan.Window) {
 	t.Helper()
-	for _, k := range program.Kind("").Words() {
-		kind := program.Kind(k)
-		for _, on := range []program.Kind{"", program.StraighteningUnderLoad, program.LoadedBend} {
+	for _, k := range unit.Kind("").Words() {
+		kind := unit.Kind(k)
+		for _, on := range []unit.Kind{"", unit.StraighteningUnderLoad, unit.LoadedBend} {
 			for week := range 54 {
 				day := tableOperation.AddWeeks(week)
 				if outer, inner := ruling(than, kind, on, day), ruling(is, kind, on, day); !allows(outer, inner) {

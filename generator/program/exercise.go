@@ -9,31 +9,31 @@ import (
 type Exercise struct {
 	ID          string // the file's name
 	At          basis.Origin
-	Title       string        `key:"title,required"`
-	Describe    string        `key:"describe,required" doc:"one sentence: where you are, what moves"`
-	Trains      []Muscle      `key:"trains,required,lone"`
-	Chain       Chain         `key:"chain" doc:"open: the foot is free; closed: the foot stands on something"`
-	Kinds       []Kind        `key:"kinds,declared" doc:"every limit that speaks of it; [] if none, but the key must be there"`
-	Work        Work          `key:"hamstring_work" doc:"with the kind hamstring-work: how the hamstrings are worked"`
-	Needs       []DeviceKind  `key:"needs,lone" doc:"kinds of device, all of them"`
-	Side        Legs1         `key:"side,required" doc:"one leg at a time, or both together"`
-	LoadsBoth   bool          `key:"loads_both" doc:"one leg leads, but the other knee is loaded too: limits and pauses of the operated leg hold for both"`
-	Contraction []Contraction `key:"contraction,required,lone"`
-	ResistedBy  Resistance    `key:"resisted_by,required"`
-	Range       *unit.Reach   `key:"range" doc:"bend that the movement goes through by nature; limits narrow it" example:"[0, 90]"`
-	Activity    string        `key:"activity" doc:"id of the activity that the therapist must have opened; without it, every activity that names one of its kinds"`
-	Own         *Dose         `key:"dose" doc:"used where the slot's dose does not fit: a held exercise in a slot of repetitions"`
-	Lift        unit.Seconds  `key:"lift"`
-	Hold        unit.Seconds  `key:"hold"`
-	Lower       unit.Seconds  `key:"lower"`
-	Heavy       bool          `key:"heavy" doc:"counts as a heavy day of its muscles: 48 hours to the next"`
-	Easier      string        `key:"easier"`
-	Harder      string        `key:"harder"`
-	Source      string        `key:"source"`
-	Standing    unit.Standing `key:"standing"`
-	CopiedFrom  string        `key:"copied_from" doc:"the shipped file that this one started as"`
-	Levels      []Level       `key:"level" doc:"a ladder that the client climbs by its own rule, such as return to running; the therapist records the first rung"`
-	Figure      Figure        `key:"figure"`
+	Title       string            `key:"title,required"`
+	Describe    string            `key:"describe,required" doc:"one sentence: where you are, what moves"`
+	Trains      []Muscle          `key:"trains,required,lone"`
+	Chain       Chain             `key:"chain" doc:"open: the foot is free; closed: the foot stands on something"`
+	Kinds       []unit.Kind       `key:"kinds,declared" doc:"every limit that speaks of it; [] if none, but the key must be there"`
+	Work        unit.Work         `key:"hamstring_work" doc:"with the kind hamstring-work: how the hamstrings are worked"`
+	Needs       []unit.DeviceKind `key:"needs,lone" doc:"kinds of device, all of them"`
+	Side        Legs1             `key:"side,required" doc:"one leg at a time, or both together"`
+	LoadsBoth   bool              `key:"loads_both" doc:"one leg leads, but the other knee is loaded too: limits and pauses of the operated leg hold for both"`
+	Contraction []Contraction     `key:"contraction,required,lone"`
+	ResistedBy  Resistance        `key:"resisted_by,required"`
+	Range       *unit.Reach       `key:"range" doc:"bend that the movement goes through by nature; limits narrow it" example:"[0, 90]"`
+	Activity    string            `key:"activity" doc:"id of the activity that the therapist must have opened; without it, every activity that names one of its kinds"`
+	Own         *Dose             `key:"dose" doc:"used where the slot's dose does not fit: a held exercise in a slot of repetitions"`
+	Lift        unit.Seconds      `key:"lift"`
+	Hold        unit.Seconds      `key:"hold"`
+	Lower       unit.Seconds      `key:"lower"`
+	Heavy       bool              `key:"heavy" doc:"counts as a heavy day of its muscles: 48 hours to the next"`
+	Easier      string            `key:"easier"`
+	Harder      string            `key:"harder"`
+	Source      string            `key:"source"`
+	Standing    unit.Standing     `key:"standing"`
+	CopiedFrom  string            `key:"copied_from" doc:"the shipped file that this one started as"`
+	Levels      []Level           `key:"level" doc:"a ladder that the client climbs by its own rule, such as return to running; the therapist records the first rung"`
+	Figure      Figure            `key:"figure"`
 	Words       Words
 }
 
@@ -83,7 +83,7 @@ func (e *Exercise) Isometric() bool {
 }
 
 // Names reports whether the exercise declares the kind.
-func (e *Exercise) Names(k Kind) bool {
+func (e *Exercise) Names(k unit.Kind) bool {
 	for _, have := range e.Kinds {
 		if have == k {
 			return true

@@ -147,7 +147,7 @@ func (r *reader) judgeLimit(l *Limit) {
 }
 
 // says asks that an allowance says one thing, in the words of its kind.
-func (r *reader) says(a Allowance, k Kind, at basis.Origin) {
+func (r *reader) says(a unit.Allowance, k unit.Kind, at basis.Origin) {
 	if what, instead := a.Misfit(k); what != "" {
 		r.wrong(at, what, instead)
 	}
@@ -161,7 +161,7 @@ func (r *reader) judgeExercise(ex *Exercise) {
 			break
 		}
 	}
-	if ex.Names(HamstringWork) && ex.Work == "" {
+	if ex.Names(unit.HamstringWork) && ex.Work == "" {
 		r.wrong(ex.At.At("kinds"), "the exercise names hamstring-work but not how hard", `write hamstring_work = "active", "resisted" or "lengthened"`)
 	}
 	if ex.Activity != "" && !slices.ContainsFunc(r.p.Activities, func(a Activity) bool { return a.ID == ex.Activity }) {

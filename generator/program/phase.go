@@ -26,7 +26,7 @@ type Activity struct {
 	At    basis.Origin
 	ID    string      `key:"id,required"`
 	Title string      `key:"title" doc:"what the client reads; the id where it is left out"`
-	Kinds []Kind      `key:"kinds,lone" doc:"limits that keep it closed while they run"`
+	Kinds []unit.Kind `key:"kinds,lone" doc:"limits that keep it closed while they run"`
 	Needs []Criterion `key:"needs,required"`
 }
 

@@ -2,46 +2,6 @@ package program
 
 // The closed sets of a program. source judges them at the edge; after reading the core trusts them.
 
-// Kind is what a limit limits.
-type Kind string
-
-const (
-	WeightBearing          Kind = "weight-bearing"
-	Brace                  Kind = "brace"
-	PassiveBend            Kind = "passive-bend"
-	ActiveBend             Kind = "active-bend"
-	LoadedBend             Kind = "loaded-bend"
-	StraighteningUnderLoad Kind = "straightening-under-load"
-	AddedWeight            Kind = "added-weight"
-	HamstringWork          Kind = "hamstring-work"
-	MaximalEffort          Kind = "maximal-effort"
-	Impact                 Kind = "impact"
-	Running                Kind = "running"
-	Twisting               Kind = "twisting"
-	Kneeling               Kind = "kneeling"
-	Contact                Kind = "contact"
-)
-
-func (Kind) Words() []string {
-	return []string{"weight-bearing", "brace", "passive-bend", "active-bend", "loaded-bend", "straightening-under-load",
-		"added-weight", "hamstring-work", "maximal-effort", "impact", "running", "twisting", "kneeling", "contact"}
-}
-
-// Work is how hard a hamstring may be worked, in order.
-type Work string
-
-const (
-	NoWork     Work = "none"
-	Active     Work = "active"
-	Resisted   Work = "resisted"
-	Lengthened Work = "lengthened"
-)
-
-func (Work) Words() []string { return []string{"none", "active", "resisted", "lengthened"} }
-
-// Rank orders the grades from 0; -1 where there is none.
-func (w Work) Rank() int { return rank(w.Words(), string(w)) }
-
 // Muscle, Chain, Contraction, Resistance, Legs: what an exercise is.
 type (
 	Muscle      string
@@ -82,50 +42,3 @@ func (Resistance) Words() []string {
 	return []string{"external", "body", "time", "foot-contacts", "distance"}
 }
 func (Legs) Words() []string { return []string{"each", "operated"} }
-
-// Graft, Sport and OtherLeg are typed in a client's file and asked for by limits and criteria.
-type (
-	Graft    string
-	Sport    string
-	OtherLeg string
-)
-
-const (
-	Hamstring         Graft    = "hamstring"
-	PatellarTendon    Graft    = "patellar-tendon"
-	QuadricepsTendon  Graft    = "quadriceps-tendon"
-	Allograft         Graft    = "allograft"
-	Sound             OtherLeg = "sound"
-	InjuredBefore     OtherLeg = "injured-before"
-	Donor             OtherLeg = "donor"
-	OperatedToo       OtherLeg = "operated-too"
-	NoSport           Sport    = "none"
-	StraightLineSport Sport    = "straight-line"
-	TwistingSport     Sport    = "twisting"
-	ContactSport      Sport    = "contact"
-)
-
-func (Graft) Words() []string {
-	return []string{"hamstring", "patellar-tendon", "quadriceps-tendon", "allograft"}
-}
-func (Sport) Words() []string { return []string{"none", "straight-line", "twisting", "contact"} }
-func (OtherLeg) Words() []string {
-	return []string{"sound", "injured-before", "donor", "operated-too"}
-}
-
-// Device kinds: what exercises need and places have.
-type DeviceKind string
-
-func (DeviceKind) Words() []string {
-	return []string{"angled-leg-press", "horizontal-leg-press", "knee-extension-stack", "leg-curl-stack", "barbell", "dumbbell",
-		"cable", "ankle-weight", "band", "box", "bike", "bench", "mat", "strap", "wall", "rail", "treadmill", "sled", "stack"}
-}
-
-func rank(words []string, w string) int {
-	for i, s := range words {
-		if s == w {
-			return i
-		}
-	}
-	return -1
-}

@@ -109,7 +109,7 @@ func TestFormatOfProgram(t *testing.T) {
 func TestFormatOfPhase(t *testing.T) {
 	p := read[program.Phase](t, "phase.toml")
 	same(t, "any", p.Enter[2].Any[1].At.Key, "enter[2].any[1]")
-	same(t, "sport", p.Enter[2].When.Sport, []program.Sport{"twisting", "contact"})
+	same(t, "sport", p.Enter[2].When.Sport, []unit.Sport{"twisting", "contact"})
 	same(t, "sets of an embedded dose", *p.Slots[0].Sets, 3)
 	same(t, "rest", *p.Slots[0].Rest, unit.Seconds(120))
 	same(t, "weekly", p.Slots[0].WeeklyPercent, unit.Percent(2.5))
@@ -127,7 +127,7 @@ func TestFormatOfLimits(t *testing.T) {
 func TestFormatOfExercise(t *testing.T) {
 	e := read[program.Exercise](t, "exercise.toml")
 	same(t, "lift", e.Lift, unit.Seconds(2))
-	same(t, "kinds", e.Kinds, []program.Kind{"straightening-under-load", "added-weight"})
+	same(t, "kinds", e.Kinds, []unit.Kind{"straightening-under-load", "added-weight"})
 }
 
 // TestLineInALongList: the mistake stands in one row of many, and only that row is named.

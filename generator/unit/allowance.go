@@ -1,6 +1,19 @@
-package program
+package unit
 
 import "fmt"
+
+// Allowance is what a limit allows of its kind: closed, a range, a grade of work, a share of body weight. An allowance
+// that says nothing allows everything of its kind (a limit that is no limit). Steps of a schedule and a surgeon's
+// instruction write it with the same keys.
+type Allowance struct {
+	Allowed  *bool      `key:"allowed" doc:"false: not at all; true: free"`
+	Range    *Reach     `key:"range" doc:"bend that is allowed, straightest first; 0 is straight" example:"[0, 70]"`
+	Grade    Work       `key:"grade" doc:"hamstring work: up to and with this grade"`
+	Part     *Percent   `key:"part" doc:"weight-bearing: up to this share of body weight"`
+	PartMass *Kilograms `key:"part" doc:"weight-bearing: up to this weight on the leg"`
+	Locked   *Degrees   `key:"locked" doc:"brace: locked at this bend"`
+	Night    *bool      `key:"night" doc:"brace: also worn at night"`
+}
 
 // Bends reports whether the kind limits a range of bend.
 func (k Kind) Bends() bool {
