@@ -215,9 +215,6 @@ func plans(t testing.TB, clinic string, all []folk, more map[string]string) []*p
 			for i := range places {
 				done := house.Plan(codeOf(i))
 				list[i] = done.Plan
-				if wrong := done.Faults.Wrong(); len(wrong) > 0 && testing.Verbose() {
-					t.Logf("%d: %v", i, wrong)
-				}
 			}
 		})
 	}
@@ -229,24 +226,28 @@ func plans(t testing.TB, clinic string, all []folk, more map[string]string) []*p
 	return list
 }
 
-// everybody are the demo clients and the variations with their plans; those that cannot be planned are left out.
+// everybody are the demo clients and the variations.
 var everybody = sync.OnceValues(func() ([]folk, string) {
 	all, clinic := demoFolk(&testing.T{})
 	return append(all, variations(300)...), clinic
 })
 
+// planned are the plans of everybody; nil where there is none.
+var planned = sync.OnceValue(func() []*plan.Plan {
+	made, clinic := everybody()
+	return plans(&testing.T{}, clinic, made, nil)
+})
+
+// population is everybody with their plans; those that cannot be planned are left out.
 func population(t testing.TB) (all []folk, base []*plan.Plan, clinic string) {
 	t.Helper()
 	made, clinic := everybody()
-	var none int
-	for i, p := range plans(t, clinic, made, nil) {
-		if p == nil {
-			none++
-			continue
+	for i, p := range planned() {
+		if p != nil {
+			all, base = append(all, made[i]), append(base, p)
 		}
-		all, base = append(all, made[i]), append(base, p)
 	}
-	if none > 10 {
+	if none := len(made) - len(all); none > 10 {
 		t.Fatalf("%d of %d clients cannot be planned", none, len(made))
 	}
 	return all, base, clinic

@@ -130,12 +130,16 @@ func (l *LiftTest) OfSide(side unit.Side) LiftLeg {
 
 // references compares with the other leg: where it is no sound reference, symmetry opens nothing.
 func (f *finder) references() {
-	if f.c.SoundOther() {
+	if f.c.SoundOther() && f.event.Side != unit.Both {
 		return
 	}
 	for _, name := range f.Order {
 		m := f.Measures[name]
 		if !slices.Contains(compared, quantity(name)) || !m.OK {
+			continue
+		}
+		if f.event.Side == unit.Both {
+			f.Measures[name] = Measure{Name: name, On: m.On, Reason: "both knees: there is no other leg to compare with"}
 			continue
 		}
 		m.Doubts = append(m.Doubts, f.doubt(name, "reference-not-sound", "the other leg is no sound reference ("+string(f.c.OtherLeg)+")"))
@@ -144,7 +148,7 @@ func (f *finder) references() {
 }
 
 // compared are the quantities that hold one leg against the other.
-var compared = []string{"lsi", "percent-of-other"}
+var compared = []string{"lsi", "percent-of-other", "preop-ratio"}
 
 func quantity(name string) string {
 	for i := len(name) - 1; i >= 0; i-- {

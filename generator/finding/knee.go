@@ -47,10 +47,7 @@ func (f *finder) knee(d *client.TestDay) {
 
 // sweepValid reports whether the sweep test may be believed: it needs a knee that straightens (rules 28).
 func (f *finder) sweepValid(d *client.TestDay, k KneeDay) bool {
-	angles := k.Left
-	if f.operated() == unit.Right {
-		angles = k.Right
-	}
+	angles, _ := f.angled(k)
 	straight, ok := angles.Straight.Value()
 	return !ok || straight <= 0
 }
@@ -92,16 +89,31 @@ func (f *finder) angles(d *client.TestDay, side unit.Side) KneeAngles {
 	return a
 }
 
+// angled are the angles of the event's knee and of the other; of both knees the worse end counts on each.
+func (f *finder) angled(k KneeDay) (mine, theirs KneeAngles) {
+	switch f.event.Side {
+	case unit.Right:
+		return k.Right, k.Left
+	case unit.Both:
+		mine = k.Left
+		if s, ok := k.Right.Straight.Value(); ok && s > mine.Straight.Or(s-1) {
+			mine.Straight = k.Right.Straight
+		}
+		if b, ok := k.Right.Flexion.Value(); ok && b < mine.Flexion.Or(b+1) {
+			mine.Flexion = k.Right.Flexion
+		}
+		return mine, KneeAngles{}
+	}
+	return k.Left, k.Right
+}
+
 // rangeMeasures takes extension, flexion and flexion against the other knee from the newest day that has them. The two
 // knees may have been measured on different days; the other knee changes little.
 func (f *finder) rangeMeasures() {
 	var straight, bend, other basis.Num[unit.Degrees]
 	var straightOn, bendOn unit.Day
 	for _, k := range f.Knees {
-		mine, theirs := k.Left, k.Right
-		if f.operated() == unit.Right {
-			mine, theirs = theirs, mine
-		}
+		mine, theirs := f.angled(k)
 		after := !k.On.Before(f.event.Date)
 		if after && mine.Straight.OK() {
 			straight, straightOn = mine.Straight, k.On

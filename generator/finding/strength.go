@@ -29,6 +29,9 @@ func (f *finder) strength(d *client.TestDay, s *client.Strength) {
 	legs := pull{f, d, s, have, ids, t.Score, t.Angle}
 	t.Left, t.Right = legs.leg(unit.Left, s.Left), legs.leg(unit.Right, s.Right)
 	operated, other := t.OfSide(f.operated()), t.OfSide(f.other())
+	if f.event.Side == unit.Both && t.Left.Torque.Or(0) < t.Right.Torque.Or(0) {
+		operated = t.Left // of both knees the weaker one is judged
+	}
 	t.LSI = tenth(ids.id("", "lsi"), f.symmetry(ids, operated, other)).On(d.On)
 	before := f.before(s.Test, t.Conditions)
 	t.Preop = tenth(ids.id("", "preop-ratio"), basis.Try2(ids.id("", "preop-share"), formula.ByPreopRatio, formula.PreopRatio[unit.NewtonMetres], operated.Torque, before)).On(d.On)

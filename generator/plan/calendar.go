@@ -68,7 +68,9 @@ func trains(days []client.Weekday, d unit.Day) bool {
 
 // dates are the days that matter: limits that loosen or lift, activities' earliest days, the visit, the block's end.
 func (p *planner) dates() (list []DateLine) {
-	list = append(list, p.limits.changes(p.block.Starts)...)
+	for _, side := range p.knees.sides() {
+		list = append(list, p.knees.of[side].changes(p.block.Starts)...)
+	}
 	for _, a := range p.plan.Activities {
 		if a.State == "closed" && !a.NotBefore.IsZero() {
 			list = append(list, DateLine{On: a.NotBefore, Kind: "not-before", What: a.Activity.ID, Title: a.Activity.Title, Missing: a.Missing})
@@ -99,7 +101,7 @@ func (l *limits) changes(first unit.Day) (list []DateLine) {
 				continue
 			}
 			if wider(before.allow, now.allow) {
-				line := DateLine{On: d, Kind: "lifts", What: string(about.kind), SetBy: before.setBy()}
+				line := DateLine{Side: l.side, On: d, Kind: "lifts", What: string(about.kind), SetBy: before.setBy()}
 				if about.on != "" {
 					line.Title = string(about.on)
 				}

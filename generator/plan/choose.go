@@ -20,7 +20,7 @@ type planner struct {
 	event    *client.Event
 	block    *client.Block
 	found    *finding.Findings
-	limits   *limits
+	knees    knees
 	phase    *program.Phase
 	symptoms Symptoms
 	weeks    []Week
@@ -40,8 +40,8 @@ func (p *planner) fillSlots() {
 	}
 	for _, id := range order {
 		slot := p.phase.Slot(id)
-		for _, side := range []unit.Side{p.event.Side, p.event.Side.Opposite()} {
-			if side != p.event.Side && slot.Legs == program.OperatedOnly {
+		for _, side := range p.knees.sides() {
+			if !p.own(side) && slot.Legs == program.OperatedOnly {
 				continue
 			}
 			for _, w := range p.weeks {
@@ -54,16 +54,17 @@ func (p *planner) fillSlots() {
 // choose takes the first exercise of a slot that can be done by a leg in a week.
 func (p *planner) choose(slot *program.Slot, side unit.Side, w Week) {
 	var passed []Dropped
+	second := side != p.knees.sides()[0]
 	for _, id := range slot.Choose {
 		e := p.program.Exercises[id]
 		legs := side
 		if e.Side == program.BothLegs {
 			legs = unit.Both
-			if side != p.event.Side && p.prescribed(slot, e, legs, w.Number) {
+			if second && p.prescribed(slot, e, legs, w.Number) {
 				p.drop(passed, false)
 				return // the operated leg's line speaks of both
 			}
-			if side != p.event.Side {
+			if second {
 				continue // what the operated leg may not do, both together may not
 			}
 		}
@@ -73,7 +74,7 @@ func (p *planner) choose(slot *program.Slot, side unit.Side, w Week) {
 			p.drop(passed, false)
 			return
 		}
-		passed = append(passed, Dropped{Slot: slot.ID, Exercise: id, Side: legs, Week: w.Number, Because: why, Paused: legs != p.event.Side.Opposite() && p.heldBack(e) != ""})
+		passed = append(passed, Dropped{Slot: slot.ID, Exercise: id, Side: legs, Week: w.Number, Because: why, Paused: p.knees.involves(e, legs) && p.heldBack(e) != ""})
 	}
 	p.drop(passed, true)
 }
@@ -97,7 +98,7 @@ func (p *planner) prescribed(slot *program.Slot, e *program.Exercise, side unit.
 
 // dose says what is to be done in a week, or why the exercise is passed over.
 func (p *planner) dose(slot *program.Slot, e *program.Exercise, side unit.Side, w Week) (d WeekDose, passOver string) {
-	bound := side != p.event.Side.Opposite() || e.LoadsBoth
+	bound := p.knees.involves(e, side)
 	if bound {
 		if why := p.heldBack(e); why != "" {
 			return d, why
@@ -106,7 +107,7 @@ func (p *planner) dose(slot *program.Slot, e *program.Exercise, side unit.Side, 
 			return d, why
 		}
 	}
-	left := p.limits.permits(e, daysFrom(w.Starts, 7), bound)
+	left := p.knees.permits(e, daysFrom(w.Starts, 7), side)
 	if !left.allowed {
 		return d, left.because
 	}
@@ -207,10 +208,13 @@ func (p *planner) neighbour(id string, side unit.Side) *program.Exercise {
 	if e == nil {
 		return nil
 	}
-	bound := side != p.event.Side.Opposite() || e.LoadsBoth || e.Side == program.BothLegs
+	if e.Side == program.BothLegs {
+		side = unit.Both
+	}
+	bound := p.knees.involves(e, side)
 	for _, w := range p.weeks {
 		_, lacks := deviceFor(e, w.Place, p.setup(e))
-		if lacks != "" || !p.limits.permits(e, daysFrom(w.Starts, 7), bound).allowed || bound && (p.heldBack(e) != "" || p.unopened(e) != "") {
+		if lacks != "" || !p.knees.permits(e, daysFrom(w.Starts, 7), side).allowed || bound && (p.heldBack(e) != "" || p.unopened(e) != "") {
 			return nil
 		}
 	}
@@ -222,15 +226,18 @@ func (p *planner) role(side unit.Side) string {
 	switch {
 	case side == unit.Both:
 		return "both"
-	case side == p.event.Side && p.event.Kind == client.Operation:
+	case p.own(side) && p.event.Kind == client.Operation, p.knees.of[side].event != p.event:
 		return "operated"
-	case side == p.event.Side:
+	case p.own(side):
 		return "index"
 	case p.client.OtherLeg == unit.Donor:
 		return "donor"
 	}
 	return "other"
 }
+
+// own reports whether a leg is the event's.
+func (p *planner) own(side unit.Side) bool { return side == p.event.Side || p.event.Side == unit.Both }
 
 // heldBack says why symptoms keep the event's knee from an exercise; empty where they do not. A pause leaves range,
 // quad sets and swelling care; a step back leaves out impact (rules 27).
@@ -261,7 +268,7 @@ func (p *planner) unopened(e *program.Exercise) string {
 
 // backs reports whether a leg steps back in an exercise: for the whole knee, or for this exercise alone.
 func (p *planner) backs(e *program.Exercise, side unit.Side) bool {
-	if side == p.event.Side.Opposite() {
+	if side != unit.Both && !p.own(side) {
 		return false
 	}
 	return p.symptoms.Action == StepBack || slices.Contains(p.symptoms.Exercises, e.ID)

@@ -22,14 +22,16 @@ func Compute(clinic *client.Clinic, p *program.Program, c *client.Client) (*Plan
 		return nil, []Mistake{{At: c.At.At("event"), What: fmt.Sprintf("program %s counts from %s, and no such event is typed", p.ID, p.CountsFrom), Instead: "write the [[event]], or choose another program"}}
 	}
 	mistakes := held(p, c, b, event)
-	limits := gatherLimits(p, c, event)
-	mistakes = append(mistakes, limits.contradictions()...)
-	tested, refused := limits.refusals(p, c, event)
+	knees := gatherKnees(p, c, event, b.Starts)
+	for _, side := range knees.sides() {
+		mistakes = append(mistakes, knees.of[side].contradictions()...)
+	}
+	tested, refused := knees.refusals(p, c)
 	mistakes = append(mistakes, refused...)
 	if slices.ContainsFunc(mistakes, func(m Mistake) bool { return !m.Ask }) {
 		return nil, mistakes
 	}
-	return assemble(clinic, p, c, tested, b, event, limits), mistakes
+	return assemble(clinic, p, c, tested, b, event, knees), mistakes
 }
 
 // held holds a client's names and days against its program.
@@ -59,7 +61,7 @@ func held(p *program.Program, c *client.Client, b *client.Block, event *client.E
 }
 
 // assemble computes a plan from what has been found sound.
-func assemble(clinic *client.Clinic, p *program.Program, c, tested *client.Client, b *client.Block, event *client.Event, l *limits) *Plan {
+func assemble(clinic *client.Clinic, p *program.Program, c, tested *client.Client, b *client.Block, event *client.Event, k knees) *Plan {
 	asOf := b.Starts
 	findings := func(on unit.Day) *finding.Findings { return finding.Of(clinic, tested, event, on) }
 	found := findings(asOf)
@@ -72,13 +74,15 @@ func assemble(clinic *client.Clinic, p *program.Program, c, tested *client.Clien
 	for i := range b.Overrides {
 		plan.Overrides = append(plan.Overrides, AppliedOverride{Override: &b.Overrides[i]})
 	}
-	planner := &planner{program: p, clinic: clinic, client: c, event: event, block: b, found: found, limits: l, phase: stage.Set,
+	planner := &planner{program: p, clinic: clinic, client: c, event: event, block: b, found: found, knees: k, phase: stage.Set,
 		symptoms: plan.Symptoms, weeks: plan.Weeks, plan: plan, things: map[string]string{}}
-	plan.Activities = judge.activities(l, plan.Symptoms)
+	plan.Activities = judge.activities(k, plan.Symptoms)
 	planner.fillSlots()
 	plan.Sessions = sessionDays(plan.Weeks, c.TrainingDays, stage.Set, stage.Since)
 	plan.Dates = planner.dates()
-	plan.Limits = l.weighed(b)
+	for _, side := range k.sides() {
+		plan.Limits = append(plan.Limits, k.of[side].weighed(b)...)
+	}
 	planner.flags()
 	return plan
 }
@@ -91,6 +95,7 @@ func (l *limits) weighed(b *client.Block) (list []Window) {
 			continue
 		}
 		shown := w.Window
+		shown.Side = l.side
 		shown.Touches = w.From.Before(end)
 		first := later(w.From, b.Starts)
 		days := []unit.Day{first}

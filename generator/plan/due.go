@@ -37,7 +37,7 @@ func DueTests(p *program.Program, c *client.Client, on unit.Day) Due {
 	if event == nil {
 		return Due{}
 	}
-	d := duer{p: p, c: c, event: event, on: on, limits: gatherLimits(p, c, event)}
+	d := duer{p: p, c: c, event: event, on: on, limits: gatherKnees(p, c, event, on).main()}
 	for i := range c.Tests {
 		if !c.Tests[i].On.After(on) {
 			d.days = append(d.days, &c.Tests[i])
@@ -57,7 +57,7 @@ type duer struct {
 
 // tester asks whether a test may be made on the day.
 func (d *duer) tester() tester {
-	return tester{limits: d.limits, p: d.p, c: d.c, event: d.event, day: &client.TestDay{On: d.on}}
+	return tester{limits: d.limits, p: d.p, c: d.c, day: &client.TestDay{On: d.on}}
 }
 
 // day are the keys of the day itself, with the newest value of each.
@@ -188,7 +188,7 @@ func (d *duer) lifts() (list []DueTest) {
 	phase := judge{p: d.p, c: d.c, event: d.event, asOf: d.on}.recordedPhase()
 	for _, s := range phase.Slots {
 		for _, id := range s.Choose {
-			if e := d.p.Exercises[id]; e.ResistedBy == program.External && d.limits.permits(e, []unit.Day{d.on}, true).allowed {
+			if e := d.p.Exercises[id]; e.ResistedBy == program.External && d.limits.permits(e, []unit.Day{d.on}).allowed {
 				add(id)
 				break
 			}
@@ -222,7 +222,7 @@ func (d *duer) lift(id string) DueTest {
 		due.Values = []DueValue{{"left", set(last.Left)}, {"right", set(last.Right)}}
 	}
 	if e != nil {
-		if left := d.limits.permits(e, []unit.Day{d.on}, true); !left.allowed {
+		if left := d.limits.permits(e, []unit.Day{d.on}); !left.allowed {
 			due.Closed = left.because
 		}
 	}

@@ -46,7 +46,7 @@ func (p *planner) flags() {
 			p.flag("override-without-effect", o.Override.Exercise, "the override of %s changes nothing in this block", o.Override.Exercise)
 		}
 	}
-	for _, w := range p.limits.windows {
+	for _, w := range p.knees.main().windows {
 		if w.Gap && !w.Lifts.IsZero() && w.Lifts.After(p.block.Starts) {
 			p.flag("gap", string(w.Kind), "no row covers %s before %s: closed", w.Kind, w.Lifts)
 		}

@@ -31,24 +31,23 @@ type window struct {
 	order  int    // place in the file, where two were said on one day
 }
 
-// limits are all windows of a client's event.
+// limits are all windows of one leg.
 type limits struct {
+	side    unit.Side
+	event   *client.Event // from which its schedules count
 	windows []*window
 }
 
-// gatherLimits lays out every limit that applies.
-func gatherLimits(p *program.Program, c *client.Client, event *client.Event) *limits {
-	l := &limits{}
+// program lays out the schedules of a program that apply to a leg of that role.
+func (l *limits) program(p *program.Program, c *client.Client, event *client.Event, role program.LegRole) {
 	for i := range p.Limits {
 		limit := &p.Limits[i]
-		if chosen(p, limit) && applies(limit.When, c, event, event.Date) {
-			l.schedule(limit, c, event)
+		if of := limit.When.Leg; of == role || of == "" && role == program.OperatedLeg {
+			if chosen(p, limit) && applies(limit.When, c, event, event.Date) {
+				l.schedule(limit, c, event)
+			}
 		}
 	}
-	for i := range c.Limits {
-		l.instruction(&c.Limits[i], i, event)
-	}
-	return l
 }
 
 // chosen reports whether a program uses a limit: of each kind the named preset, and instead of it the nameless schedule

@@ -474,6 +474,22 @@ func TestRule04_HamstringWorkIsGraded(t *testing.T) {
 	}
 }
 
+// Rule 6 (d): of two grades the lower holds, whichever was said last.
+func TestRule06_TheLowerGradeHolds(t *testing.T) {
+	said := func(grade, setBy, name string) string {
+		return limit("hamstring-work", fmt.Sprintf("grade = %q", grade), "2026-01-05", "", setBy, name, "2026-01-05")
+	}
+	for _, more := range []string{
+		said("active", "surgeon", "Dr Auk") + said("resisted", "therapist", "Imbali R."), said("resisted", "therapist", "Imbali R.") + said("active", "surgeon", "Dr Auk"),
+		said("resisted", "surgeon", "Dr Auk") + said("active", "therapist", "Imbali R."), said("active", "physician", "Dr Eider") + said("resisted", "surgeon", "Dr Auk"),
+	} {
+		w := who{starts: "2026-06-01", weeks: 1, files: own(`"leg-curl-machine", "prone-curl-no-weight"`), more: more}
+		if got := chosen(w.plan(t), "slot-1", unit.Left, 1); got != "prone-curl-no-weight" {
+			t.Errorf("%s with\n%s", got, more)
+		}
+	}
+}
+
 // Rule 4: part weight-bearing keeps a standing leg from its body's weight.
 func TestRule04_PartWeightBearing(t *testing.T) {
 	for _, allow := range []string{"allowed = false", "part_percent = 50", "part_kg = 20"} {

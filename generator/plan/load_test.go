@@ -344,3 +344,45 @@ func TestRule24_TwoMachinesOfOneName(t *testing.T) {
 		t.Errorf("ids that mean two numbers: %v", shared)
 	}
 }
+
+// Rule 11: tests are typed left and right; the plan says operated and other, donor, or both.
+func TestRule11_RolesOfTheLegs(t *testing.T) {
+	for _, row := range []struct{ side, other, left, right string }{
+		{"left", "sound", "operated", "other"}, {"right", "sound", "other", "operated"}, {"left", "donor", "operated", "donor"}, {"left", "operated-too", "operated", "other"},
+	} {
+		w := pressed("leg-press-single", "60 kg x 8+0", "90 kg x 8+0", "")
+		w.side, w.other, w.files = row.side, row.other, own(`"leg-press-single"`, `"squat"`)
+		for _, r := range w.plan(t).Prescriptions {
+			if want := map[unit.Side]string{unit.Left: row.left, unit.Right: row.right, unit.Both: "both"}[r.Side]; r.Role != want {
+				t.Errorf("%s operated, other %s: the %s leg is %s, want %s", row.side, row.other, r.Side, r.Role, want)
+			}
+		}
+	}
+}
+
+// Rule 21: what a device can be set to: plates in pairs or one by one, a rack of dumbbells that ends somewhere.
+func TestRule21_Devices(t *testing.T) {
+	hold := "title = \"Hold\"\ndescribe = \"Hold.\"\ntrains = [\"quadriceps\"]\nkinds = []\nneeds = [\"dumbbell\"]\nside = \"one\"\ncontraction = [\"concentric\"]\nresisted_by = \"external\"\nstanding = \"common practice\"\n"
+	for _, row := range []struct{ device, set, want, side, why string }{
+		{"plates_kg = [10, 5, 2.5]", "40 kg x 8+0", "35", "[10 5 2.5]", "36.19: in pairs of 2.5, 17.5 a side"},
+		{"plates_kg = [10, 5, 2.5]\nsingle = true", "40 kg x 8+0", "35", "[]", "one by one, in steps of 2.5; 36.19 is cut to 35"},
+		{"plates_kg = [10, 5, 1]\nsingle = true", "40 kg x 8+0", "36", "[]", "in steps of 1"},
+		{"bar_kg = 20\nplates_kg = [10, 5, 1.25]", "40 kg x 8+0", "32.5", "[10 5 1.25]", "60 moved: 54.29 worked, 34.29 put on, cut to 32.5"},
+		{"step_kg = 2", "40 kg x 8+0", "36", "[]", "a rack in steps of 2"},
+		{"step_kg = 2\nheaviest_kg = 25", "40 kg x 8+0", "24", "[]", "the rack ends at 25"},
+		{"step_kg = 2\nlightest_kg = 1\nheaviest_kg = 25", "40 kg x 8+0", "25", "[]", "1, 3, … 25"},
+		{"lightest_kg = 1", "40 kg x 8+0", "find", "[]", "without a step nothing can be set"},
+	} {
+		w := pressed("hold", row.set, "60 kg x 8+0", "")
+		w.weeks, w.place, w.more = 1, "rack", "[setup.hold]\ndevice = \"bells\"\n"
+		w.files["programs/exercises/hold.toml"] = hold
+		w.files["clinic.toml"] = clinicText + "[[place]]\nid = \"rack\"\n[[place.device]]\nid = \"bells\"\nkind = \"dumbbell\"\n" + row.device + "\n"
+		p := w.plan(t)
+		if got := loads(p, "hold", unit.Left); got != row.want {
+			t.Errorf("%q: %s, want %s (%s)", row.device, got, row.want, row.why)
+		}
+		if d := dose(p, "hold", unit.Left, 1); d != nil && fmt.Sprint(d.PerSide) != row.side {
+			t.Errorf("%q: a side %v, want %s", row.device, d.PerSide, row.side)
+		}
+	}
+}

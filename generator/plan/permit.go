@@ -21,12 +21,8 @@ type permit struct {
 func denied(format string, args ...any) permit { return permit{because: fmt.Sprintf(format, args...)} }
 
 // permits weighs an exercise against the limits of a stretch of days: the strictest of any of its days holds.
-// An exercise of the other leg is not limited.
-func (l *limits) permits(e *program.Exercise, days []unit.Day, bound bool) permit {
+func (l *limits) permits(e *program.Exercise, days []unit.Day) permit {
 	p := permit{allowed: true, reach: e.Range}
-	if !bound {
-		return p
-	}
 	var narrowed string
 	for _, d := range days {
 		for _, k := range spokenOf(e) {

@@ -119,6 +119,7 @@ type ActivityState struct {
 
 // Window is a stretch of days of one limit, with who set it and whether it wins.
 type Window struct {
+	Side     unit.Side // the leg that it binds
 	Kind     unit.Kind
 	On       []unit.Kind
 	Allow    unit.Allowance
@@ -195,6 +196,7 @@ type SessionDay struct {
 
 // DateLine is a date that matters: a limit that lifts, an activity's earliest day, the next visit, the block's end.
 type DateLine struct {
+	Side    unit.Side // the leg, of a limit
 	On      unit.Day
 	Kind    string          // lifts, loosens, not-before, visit, ends, away
 	What    string          // kind of limit, id of activity

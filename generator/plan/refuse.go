@@ -25,28 +25,33 @@ const refusedTest = "refused: "
 const toFailureBelow unit.Count = 2
 
 // refusals returns the client with refused tests taken out, and a question for each.
-func (l *limits) refusals(p *program.Program, c *client.Client, event *client.Event) (*client.Client, []Mistake) {
+func (k knees) refusals(p *program.Program, c *client.Client) (*client.Client, []Mistake) {
 	kept := *c
 	kept.Tests = slices.Clone(c.Tests)
-	t := tester{limits: l, p: p, c: c, event: event}
-	for i := range kept.Tests {
-		d := &kept.Tests[i]
-		if d.On.Before(event.Date) {
-			continue
+	var asked []Mistake
+	for _, side := range k.sides() {
+		t := tester{limits: k.of[side], p: p, c: c}
+		if t.limits != k.main() && len(t.windows) == 0 {
+			continue // a free leg
 		}
-		t.day = d
-		t.strength()
-		t.lifts()
-		t.hops()
+		for i := range kept.Tests {
+			if d := &kept.Tests[i]; !d.On.Before(t.event.Date) {
+				t.day = d
+				t.strength()
+				t.lifts()
+				t.hops()
+			}
+		}
+		asked = append(asked, t.asked...)
 	}
-	return &kept, t.asked
+	return &kept, asked
 }
 
+// tester refuses the tests of one leg.
 type tester struct {
 	*limits
 	p     *program.Program
 	c     *client.Client
-	event *client.Event
 	day   *client.TestDay
 	asked []Mistake
 }
@@ -101,14 +106,14 @@ func (t *tester) strength() {
 			continue
 		}
 		pull := &s.Left
-		if t.event.Side == unit.Right {
+		if t.side == unit.Right {
 			pull = &s.Right
 		}
 		if len(pull.Peak)+len(pull.Torque) == 0 {
 			continue
 		}
 		*pull = client.Pull{At: pull.At, NotTested: refusedTest + why}
-		t.ask(fmt.Sprintf("strength[%d]", i), s.Test+", "+string(t.event.Side)+" leg: "+why)
+		t.ask(fmt.Sprintf("strength[%d]", i), s.Test+", "+string(t.side)+" leg: "+why)
 	}
 	t.day.Strength = tests
 }
@@ -133,7 +138,7 @@ func (t *tester) lifts() {
 			continue
 		}
 		if lift.Range == nil {
-			if left := t.permits(e, []unit.Day{t.day.On}, true); left.allowed {
+			if left := t.permits(e, []unit.Day{t.day.On}); left.allowed {
 				lift.Range = left.reach
 			}
 		}
@@ -148,7 +153,7 @@ func (t *tester) lifts() {
 }
 
 func (t *tester) set(lift *client.Lift) *client.Set {
-	if t.event.Side == unit.Left {
+	if t.side == unit.Left {
 		return &lift.Left
 	}
 	return &lift.Right
@@ -173,7 +178,7 @@ func (t *tester) hops() {
 	hops := slices.Clone(t.day.Hops)
 	for i := range hops {
 		leg := &hops[i].Left
-		if t.event.Side == unit.Right {
+		if t.side == unit.Right {
 			leg = &hops[i].Right
 		}
 		if len(leg.Distance)+len(leg.Time)+len(leg.Count) > 0 {

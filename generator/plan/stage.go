@@ -71,10 +71,10 @@ func (j judge) recordedOn(id string, instead unit.Day) unit.Day {
 
 // activities says how running, jumping and so on stand: opened by the therapist alone, suspended by swelling, a lost
 // extension, a pause or an instruction, never closed by a test that has grown old (rules 17).
-func (j judge) activities(l *limits, symptoms Symptoms) (list []ActivityState) {
+func (j judge) activities(k knees, symptoms Symptoms) (list []ActivityState) {
 	for i := range j.p.Activities {
 		a := &j.p.Activities[i]
-		s := ActivityState{Activity: a, State: "closed", Criteria: append(j.weigh(a.ID, a.Needs), j.byLimits(a, l)...)}
+		s := ActivityState{Activity: a, State: "closed", Criteria: append(j.weigh(a.ID, a.Needs), j.byLimits(a, k)...)}
 		s.Missing = missing(s.Criteria)
 		for _, c := range s.Criteria {
 			s.NotBefore = later(s.NotBefore, c.NotBefore)
@@ -85,7 +85,7 @@ func (j judge) activities(l *limits, symptoms Symptoms) (list []ActivityState) {
 			}
 		}
 		if s.State == "open" {
-			if why := j.suspends(a, l, symptoms); why != "" {
+			if why := j.suspends(a, k, symptoms); why != "" {
 				s.State, s.Because = "suspended", why
 			}
 		}
@@ -99,10 +99,10 @@ const farAhead = 5
 
 // byLimits is the criterion that no limit closes what an activity is: met, or not before the day on which the last such
 // limit lifts. A limit until further notice has no such day.
-func (j judge) byLimits(a *program.Activity, l *limits) []Criterion {
+func (j judge) byLimits(a *program.Activity, knees knees) []Criterion {
 	closed := func(d unit.Day) (by string) {
 		for _, k := range a.Kinds {
-			if r := l.rule(k, a.Kinds, d); r.allow.Closed() {
+			if r := knees.rule(k, a.Kinds, d); r.allow.Closed() {
 				return fmt.Sprintf("%s: %s", k, r.setBy())
 			}
 		}
@@ -115,7 +115,7 @@ func (j judge) byLimits(a *program.Activity, l *limits) []Criterion {
 	c := Criterion{ID: a.ID + ".limits", Of: a.ID, Measure: "limits", Rule: &program.Criterion{}, State: NotMet, On: j.asOf, Reason: why}
 	var days []unit.Day
 	for _, k := range a.Kinds {
-		days = append(days, l.turns(k, j.asOf)...)
+		days = append(days, knees.turns(k, j.asOf)...)
 	}
 	sortByDay(days, func(d unit.Day) unit.Day { return d })
 	for _, d := range days {
@@ -128,7 +128,7 @@ func (j judge) byLimits(a *program.Activity, l *limits) []Criterion {
 }
 
 // suspends says what suspends an opened activity; empty where nothing does.
-func (j judge) suspends(a *program.Activity, l *limits, symptoms Symptoms) string {
+func (j judge) suspends(a *program.Activity, knees knees, symptoms Symptoms) string {
 	if symptoms.Action.Rank() >= Pause.Rank() {
 		return string(symptoms.Action) + ": " + symptoms.Because
 	}
@@ -139,7 +139,7 @@ func (j judge) suspends(a *program.Activity, l *limits, symptoms Symptoms) strin
 		return fmt.Sprintf("the knee lacks %g° of straight on %s", m.Number, m.On)
 	}
 	for _, k := range a.Kinds {
-		if r := l.rule(k, a.Kinds, j.asOf); r.allow.Closed() {
+		if r := knees.rule(k, a.Kinds, j.asOf); r.allow.Closed() {
 			return fmt.Sprintf("%s: %s", k, r.setBy())
 		}
 	}

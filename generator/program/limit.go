@@ -19,6 +19,7 @@ type When struct {
 	Graft    []unit.Graft `key:"graft,lone"`
 	Also     []string     `key:"also,lone" doc:"further procedures of the operation"`
 	Sport    []unit.Sport `key:"sport,lone"`
+	Leg      LegRole      `key:"leg" doc:"operated where it is left out; donor: the other leg, where it gave the graft"`
 	UnderAge int          `key:"under_age" doc:"younger than this on the day" range:"1 120"`
 }
 

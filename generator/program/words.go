@@ -42,3 +42,13 @@ func (Resistance) Words() []string {
 	return []string{"external", "body", "time", "foot-contacts", "distance"}
 }
 func (Legs) Words() []string { return []string{"each", "operated"} }
+
+// LegRole is which leg a limit is for.
+type LegRole string
+
+const (
+	OperatedLeg LegRole = "operated"
+	DonorLeg    LegRole = "donor"
+)
+
+func (LegRole) Words() []string { return []string{"operated", "donor"} }
