@@ -179,27 +179,73 @@ func FuzzClinicFolder(f *testing.F) {
 			f.Add(byte(i), string(files[name].Data))
 		}
 	}
-	f.Fuzz(func(t *testing.T, which byte, text string) {
-		name := names[int(which)%len(names)]
-		clinic := maps.Clone(files)
-		clinic[name] = &fstest.MapFile{Data: []byte(text)}
-		house, faults := generator.Open(generator.Files{Clinic: clinic, Programs: programs.FS, Templates: templates.FS, Version: "test"})
-		located(t, faults, clinic)
-		if house == nil {
-			if len(faults.Wrong()) == 0 {
-				t.Fatal("nothing is opened, and nothing is said to be wrong")
-			}
-			return
+	f.Fuzz(func(t *testing.T, which byte, text string) { sharedHolds(t, files, names[int(which)%len(names)], text) })
+}
+
+// TestJumbledClinics changes single lines of a file that all clients share.
+func TestJumbledClinics(t *testing.T) {
+	n := 25
+	if more, err := strconv.Atoi(os.Getenv("PACELEAF_JUMBLES")); err == nil {
+		n = more
+	}
+	files := demoFiles(t)
+	shared := map[string]string{"clinic.toml": string(files["clinic.toml"].Data), "days/2026-03-30.csv": string(files["days/2026-03-30.csv"].Data)}
+	err := fs.WalkDir(programs.FS, ".", func(name string, e fs.DirEntry, err error) error {
+		if err == nil && !e.IsDir() && strings.HasSuffix(name, ".toml") {
+			data, err := fs.ReadFile(programs.FS, name)
+			shared["programs/"+name] = string(data)
+			return err
 		}
-		located(t, house.Check(unit.Day{Year: 2026, Month: 4, Date: 6}), clinic)
-		printer, err := house.Printer()
-		if err != nil {
-			t.Fatal(err)
-		}
-		for _, code := range house.Codes() {
-			holds(t, house, printer, code, clinic)
-		}
+		return err
 	})
+	if err != nil {
+		t.Fatal(err)
+	}
+	names := slices.Sorted(maps.Keys(shared))
+	var all strings.Builder
+	for _, name := range names {
+		all.WriteString(shared[name])
+	}
+	words := quotedWord.FindAllString(all.String(), -1)
+	for i := range n {
+		r := rand.New(rand.NewPCG(uint64(i), 11))
+		name := names[r.IntN(len(names))]
+		text := jumbled(shared[name], words, r, 1+i%6)
+		func() {
+			defer func() {
+				if wrong := recover(); wrong != nil {
+					t.Fatalf("%v\n-- %s --\n%s\n%s", wrong, name, text, debug.Stack())
+				}
+			}()
+			sharedHolds(t, files, name, text)
+		}()
+		if t.Failed() {
+			t.Fatalf("-- %s --\n%s", name, text)
+		}
+	}
+}
+
+// sharedHolds opens a clinic with one file of it replaced, and holds the laws for every client.
+func sharedHolds(t *testing.T, files fstest.MapFS, name, text string) {
+	t.Helper()
+	clinic := maps.Clone(files)
+	clinic[name] = &fstest.MapFile{Data: []byte(text)}
+	house, faults := generator.Open(generator.Files{Clinic: clinic, Programs: programs.FS, Templates: templates.FS, Version: "test"})
+	located(t, faults, clinic)
+	if house == nil {
+		if len(faults.Wrong()) == 0 {
+			t.Fatal("nothing is opened, and nothing is said to be wrong")
+		}
+		return
+	}
+	located(t, house.Check(unit.Day{Year: 2026, Month: 4, Date: 6}), clinic)
+	printer, err := house.Printer()
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, code := range house.Codes() {
+		holds(t, house, printer, code, clinic)
+	}
 }
 
 // holds plans and renders one client and holds the laws.

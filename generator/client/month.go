@@ -23,6 +23,9 @@ func (m *Month) FromText(s string) error {
 	return nil
 }
 
+// GrownAt is the age from which a client is grown up.
+const GrownAt = 18
+
 // Age is the age in full years on a day, taken at its youngest: as if born on the last day of the month. -1 is not known.
 func (m Month) Age(on unit.Day) int {
 	if m.Year == 0 {

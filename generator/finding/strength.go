@@ -33,8 +33,7 @@ func (f *finder) strength(d *client.TestDay, s *client.Strength) {
 		operated = t.Left // of both knees the weaker one is judged
 	}
 	t.LSI = tenth(ids.id("", "lsi"), f.symmetry(ids, operated, other)).On(d.On)
-	before := f.before(s.Test, t.Conditions)
-	t.Preop = tenth(ids.id("", "preop-ratio"), basis.Try2(ids.id("", "preop-share"), formula.ByPreopRatio, formula.PreopRatio[unit.NewtonMetres], operated.Torque, before)).On(d.On)
+	t.Preop = tenth(ids.id("", "preop-ratio"), f.preop(ids, d, operated, f.before(s.Test, t.Conditions))).On(d.On)
 	f.Strength = append(f.Strength, t)
 	if d.On.Before(f.event.Date) {
 		return // a value from before the operation is data, not the state of the operated leg
@@ -92,17 +91,27 @@ func (f *finder) trusted(m Measure, symmetry basis.Num[unit.Percent]) Measure {
 	return m
 }
 
-// before is the newest torque of the other leg from before the event, under the same conditions.
-func (f *finder) before(test, conditions string) (found basis.Num[unit.NewtonMetres]) {
+// before is the other leg from before the event, under the same conditions: the newest that has a torque.
+func (f *finder) before(test, conditions string) (found Leg) {
 	for i := range f.Strength {
 		t := &f.Strength[i]
 		if t.Test == test && t.Conditions == conditions && t.On.Before(f.event.Date) {
-			if torque := t.OfSide(f.other()).Torque; torque.OK() {
-				found = torque
+			if leg := t.OfSide(f.other()); leg.Torque.OK() {
+				found = leg
 			}
 		}
 	}
 	return found
+}
+
+// preop holds the operated leg against the other one before the event; of a young person, who grows, per kilogram of each
+// day's mass (rules 13).
+func (f *finder) preop(ids stem, d *client.TestDay, operated, before Leg) basis.Num[unit.Percent] {
+	id := ids.id("", "preop-share")
+	if age := f.c.Born.Age(d.On); age >= 0 && age < client.GrownAt {
+		return basis.Try2(id, formula.ByPreopRatio, formula.PreopRatio[unit.NmPerKg], operated.PerKg, before.PerKg)
+	}
+	return basis.Try2(id, formula.ByPreopRatio, formula.PreopRatio[unit.NewtonMetres], operated.Torque, before.Torque)
 }
 
 // symmetry compares torques; forces only where no lever was typed for either leg.

@@ -194,12 +194,27 @@ func (p *planner) prescribe(slot *program.Slot, e *program.Exercise, side unit.S
 	if l.lift != nil {
 		r.LiftedOn, r.Tested = l.lift.On, l.lift.Range
 	}
+	r.Level = p.level(e)
 	for _, s := range p.phase.Sessions {
 		if slices.Contains(s.Slots, slot.ID) {
 			r.Sessions = append(r.Sessions, s.ID)
 		}
 	}
 	p.plan.Prescriptions = append(p.plan.Prescriptions, r)
+}
+
+// level is the rung of a ladder on which the client begins: what the therapist recorded with the activity, else the first.
+func (p *planner) level(e *program.Exercise) int {
+	if len(e.Levels) == 0 {
+		return 0
+	}
+	level := 1
+	for _, o := range p.client.Opened {
+		if o.ID == e.Activity && o.Level > 0 && !o.From.After(p.block.Starts) {
+			level = min(o.Level, len(e.Levels))
+		}
+	}
+	return level
 }
 
 // neighbour is the easier or harder exercise, where it could be done in every week of the block.

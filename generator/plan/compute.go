@@ -31,7 +31,8 @@ func Compute(clinic *client.Clinic, p *program.Program, c *client.Client) (*Plan
 	if slices.ContainsFunc(mistakes, func(m Mistake) bool { return !m.Ask }) {
 		return nil, mistakes
 	}
-	return assemble(clinic, p, c, tested, b, event, knees), mistakes
+	plan := assemble(clinic, p, c, tested, b, event, knees)
+	return plan, append(mistakes, guardian(plan)...)
 }
 
 // held holds a client's names and days against its program.
@@ -76,8 +77,10 @@ func assemble(clinic *client.Clinic, p *program.Program, c, tested *client.Clien
 	}
 	planner := &planner{program: p, clinic: clinic, client: c, event: event, block: b, found: found, knees: k, phase: stage.Set,
 		symptoms: plan.Symptoms, weeks: plan.Weeks, plan: plan, things: map[string]string{}}
-	plan.Activities = judge.activities(k, plan.Symptoms)
+	plan.Activities = judge.activities(clinic, k, plan.Symptoms)
+	plan.Goals = judge.goals()
 	planner.fillSlots()
+	plan.Minutes = planner.minutes()
 	plan.Sessions = sessionDays(plan.Weeks, c.TrainingDays, stage.Set, stage.Since)
 	plan.Dates = planner.dates()
 	for _, side := range k.sides() {

@@ -37,6 +37,7 @@ func (p *planner) flags() {
 	if p.client.OtherLeg != unit.Sound {
 		p.flag("reference-not-sound", "other leg", "the other leg is no sound reference (%s): symmetry opens nothing", p.client.OtherLeg)
 	}
+	p.flagGoals()
 	p.flagReference()
 	p.flagLooks()
 	p.flagLoads()

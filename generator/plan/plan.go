@@ -27,10 +27,12 @@ type Plan struct {
 	Stage         StageState
 	Found         *finding.Findings
 	Activities    []ActivityState
+	Goals         []GoalState
 	Limits        []Window // every window of every limit weighed that touches the block or lies ahead, winners and losers
 	Prescriptions []Prescription
 	Dropped       []Dropped
 	Sessions      []SessionDay
+	Minutes       map[string]int // about how long a session takes, by id, rounded up to five
 	Dates         []DateLine
 	Symptoms      Symptoms
 	Flags         []Flag
@@ -153,6 +155,7 @@ type Prescription struct {
 	Sessions []string                  // ids of the sessions it stands in
 	OneRM    basis.Num[unit.Kilograms] // estimate behind the load; missing with its reason
 	LiftedOn unit.Day
+	Level    int         // of a ladder: the rung to begin on, from 1; 0: no ladder
 	Tested   *unit.Reach // range of the lift test
 }
 

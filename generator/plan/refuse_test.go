@@ -34,7 +34,7 @@ func TestRule09_TestsObeyLimits(t *testing.T) {
 		{"hop in week 12", "2026-03-30", "hop-single.lsi", "", hop, true, "the limit has lifted"},
 		{"hop against a surgeon", "2026-04-20", "hop-single.lsi", noHop, why + hop, false, "against an instruction nothing does"},
 		{"hop against a therapist", "2026-04-20", "hop-single.lsi", noHopByUs, why + hop, false, "a therapist's own limit is an instruction too"},
-		{"hop before the operation", "2026-01-02", "hop-single.lsi", noHop, hop, true, "a test before the event is not the operated knee's; it is not asked about"},
+		{"hop before the operation", "2026-01-02", "hop-single.lsi", limit("impact", "allowed = false", "2025-12-01", "", "surgeon", "Dr Auk", "2025-12-01"), hop, true, "a test before the event is not the operated knee's state; it is kept as it is, and not asked about"},
 		{"isometric at 90 in week 5", "2026-02-15", "knee-extension.lsi", setups, isometric, false, "day 41 is week 5"},
 		{"isometric at 90 in week 6", "2026-02-16", "knee-extension.lsi", setups, isometric, true, "held at 60 to 90 from week 6"},
 		{"isometric at 60 in week 6", "2026-02-16", "knee-extension.lsi", setups, at(60), true, "60 belongs to it"},

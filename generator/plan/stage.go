@@ -71,10 +71,10 @@ func (j judge) recordedOn(id string, instead unit.Day) unit.Day {
 
 // activities says how running, jumping and so on stand: opened by the therapist alone, suspended by swelling, a lost
 // extension, a pause or an instruction, never closed by a test that has grown old (rules 17).
-func (j judge) activities(k knees, symptoms Symptoms) (list []ActivityState) {
+func (j judge) activities(clinic *client.Clinic, k knees, symptoms Symptoms) (list []ActivityState) {
 	for i := range j.p.Activities {
 		a := &j.p.Activities[i]
-		s := ActivityState{Activity: a, State: "closed", Criteria: append(j.weigh(a.ID, a.Needs), j.byLimits(a, k)...)}
+		s := ActivityState{Activity: a, State: "closed", Criteria: slices.Concat(j.weigh(a.ID, a.Needs), j.youngFloor(a, clinic), j.byLimits(a, k))}
 		s.Missing = missing(s.Criteria)
 		for _, c := range s.Criteria {
 			s.NotBefore = later(s.NotBefore, c.NotBefore)

@@ -30,6 +30,12 @@ func (r *reader) judge() {
 		}
 		r.criteria(a.Needs)
 	}
+	for _, g := range p.Goals {
+		r.vouched(g.Source, g.Standing, g.At)
+		if (g.AtLeast == nil) == (g.AtMost == nil) {
+			r.wrong(g.At.At("measure"), fmt.Sprintf("the goal of %q needs one mark", g.Measure), "write at_least or at_most, with the unit in the key")
+		}
+	}
 	for _, ex := range p.Exercises {
 		r.judgeExercise(ex)
 	}

@@ -18,8 +18,28 @@ type File struct {
 	WithinWeeks *int              `key:"within_weeks" doc:"how old a test may be for a criterion that does not say so itself; 6 where it is left out (tool default)" range:"1 52"`
 	OneRM       string            `key:"one_rm" doc:"formula of the estimated one-repetition maximum; epley where it is left out"`
 	Activities  []Activity        `key:"activity"`
+	Goals       []Goal            `key:"goal"`
 	CopiedFrom  string            `key:"copied_from"`
 }
+
+// Goal is what a knee should reach by a week; one that is late may have to be told to the surgeon. It opens nothing.
+type Goal struct {
+	At       basis.Origin
+	Measure  string        `key:"measure,required" doc:"extension, flexion, effusion, quads-lag, …"`
+	AtLeast  *Mark         `key:"at_least"`
+	AtMost   *Mark         `key:"at_most"`
+	ByWeek   *int          `key:"by_week,required" doc:"full weeks since the event" range:"0 104"`
+	Tell     Tell          `key:"tell" doc:"who is told where it is late"`
+	When     When          `key:"when"`
+	Source   string        `key:"source"`
+	Standing unit.Standing `key:"standing"`
+	Note     string        `key:"note"`
+}
+
+// Tell is who is told of a goal that is late.
+type Tell string
+
+func (Tell) Words() []string { return []string{"surgeon", "physician"} }
 
 // Activity is something that the therapist opens on its own floor and criteria.
 type Activity struct {
@@ -27,6 +47,7 @@ type Activity struct {
 	ID    string      `key:"id,required"`
 	Title string      `key:"title" doc:"what the client reads; the id where it is left out"`
 	Kinds []unit.Kind `key:"kinds,lone" doc:"limits that keep it closed while they run"`
+	Sport bool        `key:"sport" doc:"a return to sport: the clinic's own floor for young people counts too"`
 	Needs []Criterion `key:"needs,required"`
 }
 

@@ -1,0 +1,64 @@
+package plan
+
+import (
+	"paceleaf/generator/basis"
+	"paceleaf/generator/program"
+	"paceleaf/generator/unit"
+)
+
+// GoalState is a goal of the program as the newest test finds it.
+type GoalState struct {
+	Goal  *program.Goal
+	Mark  program.Mark
+	Sense string      // at least, at most
+	By    unit.Day    // the first day of the week by which it should be reached
+	State string      // reached, not yet, late, not tested
+	Found *basis.Step // nil: not tested
+	On    unit.Day
+}
+
+// goals holds the knee against what it should have reached. A goal opens and closes nothing.
+func (j judge) goals() (list []GoalState) {
+	for i := range j.p.Goals {
+		g := &j.p.Goals[i]
+		if !applies(g.When, j.c, j.event, j.asOf) {
+			continue
+		}
+		s := GoalState{Goal: g, By: j.event.Date.AddWeeks(*g.ByWeek)}
+		s.Sense, s.Mark = "at most", program.Mark{}
+		if g.AtMost != nil {
+			s.Mark = *g.AtMost
+		}
+		if g.AtLeast != nil {
+			s.Sense, s.Mark = "at least", *g.AtLeast
+		}
+		m := j.found.Measure(g.Measure)
+		s.Found, s.On = m.Value, m.On
+		switch late := !j.asOf.Before(s.By); {
+		case !m.OK:
+			s.State = "not tested"
+		case reaches(m, s.Sense, s.Mark):
+			s.State = "reached"
+		case late:
+			s.State = "late"
+		default:
+			s.State = "not yet"
+		}
+		list = append(list, s)
+	}
+	return list
+}
+
+// flagGoals says which goals are late, and whom to tell.
+func (p *planner) flagGoals() {
+	for _, g := range p.plan.Goals {
+		if g.State != "late" {
+			continue
+		}
+		tell := ""
+		if g.Goal.Tell != "" {
+			tell = ": tell the " + string(g.Goal.Tell)
+		}
+		p.flag("goal-late", g.Goal.Measure, "%s was to be %s %s by %s (%s)%s", g.Goal.Measure, g.Sense, g.Mark.Typed, g.By, g.Goal.Standing, tell)
+	}
+}

@@ -1,0 +1,63 @@
+package plan
+
+import (
+	"math"
+
+	"paceleaf/generator/program"
+)
+
+// How long a session takes, so that a client can plan the day. Common practice, no source.
+const (
+	secondsARep  = 4.0  // where the exercise does not say its speed
+	secondsStart = 60.0 // to get ready for an exercise
+	warmUp       = 300.0
+	roundTo      = 5.0 // minutes, up
+)
+
+// minutes says about how long each session of the phase takes, from the doses of the first week that has them. A session
+// that is done in parts all through the day has no length.
+func (p *planner) minutes() map[string]int {
+	lengths := map[string]int{}
+	for _, s := range p.phase.Sessions {
+		seconds, parts := 0.0, false
+		for _, r := range p.plan.Prescriptions {
+			if !contains(r.Sessions, s.ID) {
+				continue
+			}
+			parts = parts || r.Weeks[0].Dose.TimesADay != nil
+			seconds += secondsStart + length(r.Exercise, r.Weeks[0].Dose)
+		}
+		if seconds > 0 && !parts {
+			lengths[s.ID] = int(math.Ceil((seconds+warmUp)/60/roundTo) * roundTo)
+		}
+	}
+	return lengths
+}
+
+// length is how long one leg's dose takes, in seconds.
+func length(e *program.Exercise, d program.Dose) float64 {
+	sets, rest := 1.0, 0.0
+	if d.Sets != nil {
+		sets = float64(*d.Sets)
+	}
+	if d.Rest != nil {
+		rest = float64(*d.Rest)
+	}
+	if d.Minutes != nil {
+		return float64(sets*float64(*d.Minutes)) * 60
+	}
+	rep := float64(e.Lift + e.Hold + e.Lower)
+	if d.HoldFor != nil {
+		rep = float64(*d.HoldFor)
+	}
+	if rep == 0 {
+		rep = secondsARep
+	}
+	reps := 1.0
+	if d.Reps != nil {
+		reps = float64(*d.Reps)
+	} else if d.Contacts != nil {
+		reps = float64(*d.Contacts)
+	}
+	return float64(sets * float64(float64(reps*rep)+rest))
+}
