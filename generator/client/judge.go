@@ -34,7 +34,11 @@ func (c *Clinic) judge() (faults source.Faults) {
 		unique(places, p.ID, p.At, "place")
 		devices := map[string]bool{}
 		for j := range p.Devices {
-			unique(devices, p.Devices[j].ID, p.Devices[j].At, "device")
+			d := &p.Devices[j]
+			unique(devices, d.ID, d.At, "device")
+			if d.AddOn.OK() && d.Step.OK() && d.AddOn.Or(0) >= d.Step.Or(0) {
+				wrong(d.At.At("add_on_kg"), fmt.Sprintf("the add-on of %s is no smaller than a step of its stack", d.ID), "write the weight of the small piece that is hung on, or leave it out")
+			}
 		}
 	}
 	return faults
@@ -181,9 +185,15 @@ func (r *reader) trainingDays() {
 }
 
 func (r *reader) events() {
-	for _, e := range r.c.Events {
+	for i, e := range r.c.Events {
 		if r.spoilt(e.At) {
 			continue
+		}
+		twice := func(o Event) bool {
+			return o.Kind == e.Kind && o.Procedure == e.Procedure && o.Date == e.Date && (o.Side == e.Side || o.Side == unit.Both || e.Side == unit.Both)
+		}
+		if slices.ContainsFunc(r.c.Events[:i], twice) {
+			r.wrong(e.At.At("date"), fmt.Sprintf("the %s of %s stands twice for one knee", e.Kind, e.Date), "keep one: what else was done that day stands in also")
 		}
 		if e.Kind == Operation && e.Procedure == "" {
 			r.wrong(e.At.At("kind"), "an operation without its procedure", `write procedure = "acl-reconstruction"`)
@@ -193,6 +203,10 @@ func (r *reader) events() {
 		}
 		if e.Graft != "" && e.Graft != "allograft" && e.GraftFrom == "" {
 			r.wrong(e.At.At("graft"), "the leg that gave the graft is not said", `write graft_from = "left" or "right"`)
+		}
+		other := func(o Event) bool { return o.Kind == Operation && e.Kind == Operation && o.Side == e.Side.Opposite() && o.Side != e.Side }
+		if r.c.OtherLeg == "sound" && e.Side != "" && slices.ContainsFunc(r.c.Events[:i], other) {
+			r.wrong(r.c.At.At("other_leg"), "both knees were operated, yet the other leg is called sound", `write other_leg = "operated-too"`)
 		}
 		if e.GraftFrom != "" && e.GraftFrom != e.Side && e.Side != "" && r.c.OtherLeg == "sound" {
 			r.wrong(r.c.At.At("other_leg"), "the other leg gave the graft, yet it is called sound", `write other_leg = "donor"`)
@@ -238,6 +252,14 @@ func (r *reader) device(id, at string, from basis.Origin) {
 	r.wrong(from, fmt.Sprintf("there is no device %q at %s", id, at), oneOf(ids, "add a [[place.device]] to "+at+" in clinic.toml"))
 }
 
+// once asks that a test stands once on a day: two values of one name would have one id.
+func (r *reader) once(seen map[string]bool, name string, at basis.Origin, instead string) {
+	if seen[name] {
+		r.wrong(at, fmt.Sprintf("%s stands twice on this day", name), instead)
+	}
+	seen[name] = true
+}
+
 func (r *reader) tests(d *TestDay) {
 	r.therapist(d.By, d.At.At("by"))
 	for _, knee := range []struct {
@@ -258,6 +280,12 @@ func (r *reader) tests(d *TestDay) {
 		r.strength(d, s)
 	}
 	r.testNames(d)
+	for _, h := range d.Hops {
+		r.once(seen, "hop-"+h.Test, h.At.At("test"), "keep one, with all its trials in one list")
+	}
+	for _, q := range d.Questionnaires {
+		r.once(seen, q.ID, q.At.At("id"), "keep one score a day")
+	}
 	for i := range d.Lifts {
 		l := &d.Lifts[i]
 		if l.Exercise != "" && seen[l.Exercise] {

@@ -84,7 +84,7 @@ type Limit struct {
 	Kind unit.Kind   `key:"kind,required"`
 	On   []unit.Kind `key:"on,lone" doc:"only for exercises that also name one of these kinds"`
 	unit.Allowance
-	Side   unit.Side `key:"side" doc:"left or right; the knee of the event where it is left out"`
+	Side   unit.Side `key:"side" doc:"left, right or both; the knee of the event where it is left out"`
 	From   unit.Day  `key:"from,required"`
 	Lifts  *unit.Day `key:"lifts" doc:"the first day without it; until further notice where it is left out"`
 	SetBy  SetBy     `key:"set_by,required"`

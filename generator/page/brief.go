@@ -18,6 +18,7 @@ func (h handout) brief() Part {
 		spoken("lead", strong(aim)),
 		factual("summary",
 			fact(w.Say("brief.sessions"), h.often()),
+			fact(w.Say("brief.length"), h.length()),
 			fact(w.Say("brief.limit"), h.firstLimit()),
 			fact(w.Say("brief.visit"), h.visit()),
 			fact(w.Say("brief.valid"), w.Day(h.ends()))),
@@ -59,12 +60,17 @@ func (h handout) weekdays(week int) (days []string) {
 // firstLimit is what counts most: a pause before any limit.
 func (h handout) firstLimit() string {
 	if h.Symptoms.Action.Rank() >= plan.Pause.Rank() {
-		return h.w.Say("brief.paused", "knee", h.knee())
+		return h.w.Say("brief.paused", "knee", h.kneeIn(h.side()))
 	}
-	if bans := h.bans(); len(bans) > 0 {
-		return bans[0].says
+	bans := h.bans()
+	if len(bans) == 0 {
+		return ""
 	}
-	return ""
+	first := bans[max(0, slices.IndexFunc(bans, func(b ban) bool { return b.side == h.side() || b.side == unit.Both }))]
+	if first.side == h.side() {
+		return first.says
+	}
+	return h.w.Say("brief.limit-of", "leg", h.legLabel(first.side), "what", first.says)
 }
 
 func (h handout) visit() string {

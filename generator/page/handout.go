@@ -1,6 +1,8 @@
 package page
 
 import (
+	"slices"
+
 	"paceleaf/generator/plan"
 	"paceleaf/generator/unit"
 	"paceleaf/generator/words"
@@ -16,7 +18,7 @@ func Handout(p *plan.Plan, w *words.Words) View {
 			"starts", w.Day(p.Block.Starts)),
 	}
 	for _, part := range []func() Part{h.head, h.symptoms, h.brief, h.stop, h.notYet, h.weeks, h.exercises, h.kneeSays,
-		h.dates, h.progress, h.tick, h.note, h.smallPrint} {
+		h.goals, h.dates, h.progress, h.tick, h.note, h.together, h.smallPrint} {
 		if made := part(); len(made.Nodes) > 0 {
 			v.Parts = append(v.Parts, made)
 		}
@@ -42,9 +44,8 @@ func (h handout) name() string {
 	return h.Client.Code
 }
 
-// knee is the knee of the event in words, LEFT knee; leg is the leg.
+// knee is the knee of the event in words: LEFT knee, BOTH knees.
 func (h handout) knee() string { return h.w.Say("knee." + string(h.side())) }
-func (h handout) leg() string  { return h.w.Say("leg." + string(h.side())) }
 
 func (h handout) side() unit.Side {
 	if h.Event == nil || h.Event.Side == "" {
@@ -54,6 +55,12 @@ func (h handout) side() unit.Side {
 }
 
 func (h handout) operated() bool { return h.Operated() }
+func (h handout) injured() bool  { return h.Event != nil && h.Event.Kind == "injury" }
+
+// unhurt reports whether no operation is on file at all: then the page speaks of none, and of no wound.
+func (h handout) unhurt() bool {
+	return h.Event != nil && !slices.ContainsFunc(h.Client.Events, func(e plan.Event) bool { return e.Kind == "operation" })
+}
 
 // ends is the last day of the block: the page is valid until it.
 func (h handout) ends() unit.Day { return h.Block.Starts.AddWeeks(h.Block.Weeks).AddDays(-1) }

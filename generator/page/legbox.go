@@ -15,8 +15,8 @@ func (h handout) legBox(p plan.Prescription) Node {
 	w := h.w
 	first := p.Weeks[0]
 	title := w.Say("leg." + string(p.Side))
-	if key := "role." + p.Role; p.Role != "both" && w.Has(key) {
-		title = w.Say("leg.with-role", "leg", title, "role", w.Say(key))
+	if role := h.role(p); role != "" {
+		title = w.Say("leg.with-role", "leg", title, "role", role)
 	}
 	nodes := []Node{
 		paragraph("when", h.begins(p)),
@@ -27,7 +27,7 @@ func (h handout) legBox(p plan.Prescription) Node {
 		h.later(p),
 	}
 	side := "leg-other"
-	if turn(p) == 0 {
+	if h.turn(p) == 0 {
 		side = "leg-own"
 	}
 	return group("leg "+side+" side-"+string(p.Side), title, 4, nodes...)
@@ -52,7 +52,10 @@ func (h handout) doseLine(p plan.Prescription, d plan.WeekDose) Node {
 
 // work is how much of what: the amount and the load.
 func (h handout) work(p plan.Prescription, d plan.WeekDose) (parts []string) {
-	parts = h.amount(d)
+	if p.Level > 0 {
+		parts = append(parts, h.rung(p, d))
+	}
+	parts = append(parts, h.amount(d)...)
 	if load := h.loadOf(p, d); load != "" {
 		parts = append(parts, load)
 	}
@@ -67,6 +70,8 @@ func (h handout) amount(d plan.WeekDose) (parts []string) {
 		times = number(do.Reps)
 	}
 	switch {
+	case do.Sets != nil && do.Reps == nil && hold == nil && do.Contacts != nil:
+		parts = append(parts, w.Say("dose.sets-contacts", "sets", *do.Sets, "n", *do.Contacts))
 	case do.Sets != nil && do.Reps != nil:
 		parts = append(parts, w.Say("dose.sets-reps", "sets", *do.Sets, "reps", *do.Reps))
 		if hold != nil {
@@ -86,7 +91,7 @@ func (h handout) amount(d plan.WeekDose) (parts []string) {
 	if do.Minutes != nil && (do.Sets == nil || do.Reps != nil) {
 		parts = append(parts, w.Say("dose.minutes", "n", *do.Minutes))
 	}
-	if do.Contacts != nil {
+	if do.Contacts != nil && (do.Sets == nil || do.Reps != nil || hold != nil) {
 		parts = append(parts, w.Say("dose.contacts", "n", *do.Contacts))
 	}
 	if do.TimesADay != nil {

@@ -28,18 +28,9 @@ func (h handout) moves() (moves []move) {
 		moves[i].Legs = append(moves[i].Legs, p)
 	}
 	for _, m := range moves {
-		slices.SortStableFunc(m.Legs, func(a, b plan.Prescription) int { return turn(a) - turn(b) })
+		slices.SortStableFunc(m.Legs, func(a, b plan.Prescription) int { return h.turn(a) - h.turn(b) })
 	}
 	return moves
-}
-
-// turn orders the legs: the event's own first, then the other.
-func turn(p plan.Prescription) int {
-	switch p.Role {
-	case "operated", "index", "both":
-		return 0
-	}
-	return 1
 }
 
 // in reports whether the move stands in a session.

@@ -14,7 +14,7 @@ func (h handout) symptoms() Part {
 	w := h.w
 	key := map[plan.Action]string{plan.Stay: "stay", plan.StepBack: "step-back", plan.Pause: "pause", plan.Contact: "contact"}[s.Action]
 	nodes := []Node{
-		spoken("lead", strong(w.Say("now."+key, "knee", h.knee()))),
+		spoken("lead", strong(w.Say("now."+key, "knee", h.kneeIn(h.side())))),
 		paragraph("", h.because()),
 		paragraph("", h.only()),
 		paragraph("", h.goesOnLead(key)),
@@ -39,7 +39,7 @@ func (h handout) because() (says string) {
 		if says != "" {
 			says += " "
 		}
-		says += h.w.Say(key, "knee", h.knee())
+		says += h.w.Say(key, "knee", h.kneeIn(h.side()))
 	}
 	return says
 }

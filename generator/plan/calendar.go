@@ -76,8 +76,8 @@ func (p *planner) dates() (list []DateLine) {
 			list = append(list, DateLine{On: a.NotBefore, Kind: "not-before", What: a.Activity.ID, Title: a.Activity.Title, Missing: a.Missing})
 		}
 	}
-	for _, w := range p.weeks {
-		if w.Away != nil && (len(list) == 0 || list[len(list)-1].What != w.Away.Place) {
+	for i, w := range p.weeks {
+		if w.Away != nil && (i == 0 || p.weeks[i-1].Away != w.Away) {
 			list = append(list, DateLine{On: w.Away.From, Kind: "away", What: w.Away.Place})
 		}
 	}
@@ -157,7 +157,7 @@ func (l *limits) turns(k unit.Kind, first unit.Day) (days []unit.Day) {
 
 func sameAllowance(a, b unit.Allowance) bool {
 	return sameAs(a.Range, b.Range) && sameAs(a.Part, b.Part) && sameAs(a.PartMass, b.PartMass) && sameAs(a.Locked, b.Locked) &&
-		a.Grade == b.Grade && a.Closed() == b.Closed()
+		a.BothOnly == b.BothOnly && a.Grade == b.Grade && a.Closed() == b.Closed()
 }
 
 func sameAs[T comparable](a, b *T) bool { return a == b || a != nil && b != nil && *a == *b }

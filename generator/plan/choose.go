@@ -103,6 +103,8 @@ func (p *planner) dose(slot *program.Slot, e *program.Exercise, side unit.Side, 
 		if why := p.heldBack(e); why != "" {
 			return d, why
 		}
+	}
+	if bound || p.knees.operatedToo(side) {
 		if why := p.unopened(e); why != "" {
 			return d, why
 		}
@@ -203,20 +205,6 @@ func (p *planner) prescribe(slot *program.Slot, e *program.Exercise, side unit.S
 	p.plan.Prescriptions = append(p.plan.Prescriptions, r)
 }
 
-// level is the rung of a ladder on which the client begins: what the therapist recorded with the activity, else the first.
-func (p *planner) level(e *program.Exercise) int {
-	if len(e.Levels) == 0 {
-		return 0
-	}
-	level := 1
-	for _, o := range p.client.Opened {
-		if o.ID == e.Activity && o.Level > 0 && !o.From.After(p.block.Starts) {
-			level = min(o.Level, len(e.Levels))
-		}
-	}
-	return level
-}
-
 // neighbour is the easier or harder exercise, where it could be done in every week of the block.
 func (p *planner) neighbour(id string, side unit.Side) *program.Exercise {
 	e := p.program.Exercises[id]
@@ -229,7 +217,8 @@ func (p *planner) neighbour(id string, side unit.Side) *program.Exercise {
 	bound := p.knees.involves(e, side)
 	for _, w := range p.weeks {
 		_, lacks := deviceFor(e, w.Place, p.setup(e))
-		if lacks != "" || !p.knees.permits(e, daysFrom(w.Starts, 7), side).allowed || bound && (p.heldBack(e) != "" || p.unopened(e) != "") {
+		if lacks != "" || !p.knees.permits(e, daysFrom(w.Starts, 7), side).allowed || bound && p.heldBack(e) != "" ||
+			(bound || p.knees.operatedToo(side)) && p.unopened(e) != "" {
 			return nil
 		}
 	}
@@ -241,7 +230,7 @@ func (p *planner) role(side unit.Side) string {
 	switch {
 	case side == unit.Both:
 		return "both"
-	case p.own(side) && p.event.Kind == client.Operation, p.knees.of[side].event != p.event:
+	case p.own(side) && p.event.Kind == client.Operation, p.knees.operatedToo(side):
 		return "operated"
 	case p.own(side):
 		return "index"

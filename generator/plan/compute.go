@@ -66,11 +66,12 @@ func assemble(clinic *client.Clinic, p *program.Program, c, tested *client.Clien
 	asOf := b.Starts
 	findings := func(on unit.Day) *finding.Findings { return finding.Of(clinic, tested, event, on) }
 	found := findings(asOf)
+	withErrors(found, p.Errors)
 	judge := judge{p: p, c: c, event: event, found: found, asOf: asOf}
 	stage := judge.stage(findings)
 	plan := &Plan{Clinic: clinic, Program: p, Client: c, Block: b, Event: event, AsOf: asOf, Found: found, Stage: stage}
 	plan.Symptoms = symptoms(found, event.Date)
-	plan.Symptoms.held(c.Held(b))
+	plan.Symptoms.held(c.Held(b), event)
 	plan.Weeks = weeksOf(clinic, c, b, event, stage)
 	for i := range b.Overrides {
 		plan.Overrides = append(plan.Overrides, AppliedOverride{Override: &b.Overrides[i]})
@@ -85,6 +86,9 @@ func assemble(clinic *client.Clinic, p *program.Program, c, tested *client.Clien
 	plan.Dates = planner.dates()
 	for _, side := range k.sides() {
 		plan.Limits = append(plan.Limits, k.of[side].weighed(b)...)
+	}
+	for i := range plan.Limits {
+		partLoad(&plan.Limits[i], found, fmt.Sprintf("limit-%d.%s", i+1, plan.Limits[i].Kind))
 	}
 	planner.flags()
 	return plan
@@ -124,4 +128,15 @@ func (l *limits) weighed(b *client.Block) (list []Window) {
 		return a.From.Compare(b.From)
 	})
 	return list
+}
+
+// withErrors sets beside each finding the standard error that the program knows of its measure.
+func withErrors(found *finding.Findings, errors program.Errors) {
+	for name, m := range found.Measures {
+		if e, known := errors[name]; known && e.SEM.Unit == m.Unit {
+			sem := e.SEM.Number
+			m.SEM, m.SEMSource = &sem, e.Source
+			found.Measures[name] = m
+		}
+	}
 }

@@ -2,6 +2,7 @@ package plan
 
 import (
 	"fmt"
+	"math"
 	"strings"
 
 	"paceleaf/generator/basis"
@@ -125,6 +126,22 @@ func (j judge) measure(c *Criterion) {
 	default:
 		c.State = NotMet
 	}
+	j.nearness(c, m)
+}
+
+// bandOf is how many standard errors to each side the band of a single score is wide: 95 percent of a normal error.
+const bandOf = 1.96
+
+// nearness says whether the mark lies within the test's error band. Near opens nothing and closes nothing; where no error
+// has been published it is not known.
+func (j judge) nearness(c *Criterion, m finding.Measure) {
+	e, known := j.p.Errors[c.Measure]
+	if !known || !m.OK || m.Grade != "" || e.SEM.Unit != m.Unit || c.Wanted.Grade != "" {
+		return
+	}
+	c.Band = float64(bandOf * e.SEM.Number)
+	near := math.Abs(m.Number-c.Wanted.Number) <= c.Band
+	c.Near, c.NearBy = &near, &e
 }
 
 func (j judge) within(r *program.Criterion) int {

@@ -37,7 +37,7 @@ func (j judge) goals() (list []GoalState) {
 		switch late := !j.asOf.Before(s.By); {
 		case !m.OK:
 			s.State = "not tested"
-		case reaches(m, s.Sense, s.Mark):
+		case (s.Mark.Grade != "" || m.Unit == s.Mark.Unit) && reaches(m, s.Sense, s.Mark):
 			s.State = "reached"
 		case late:
 			s.State = "late"

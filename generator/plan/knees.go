@@ -20,24 +20,31 @@ func gatherKnees(p *program.Program, c *client.Client, event *client.Event, on u
 	k := knees{event: event, of: map[unit.Side]*limits{}}
 	for _, side := range []unit.Side{unit.Left, unit.Right} {
 		l := &limits{side: side, event: event}
+		said := event // what was said of this leg before it is of another state of it
 		switch own := otherEvent(p, c, event, side, on); {
-		case event.Side == side || event.Side == unit.Both:
+		case isOf(event.Side, side):
 			l.program(p, c, event, program.OperatedLeg)
 		case own != nil:
 			l.event = own
 			l.program(p, c, own, program.OperatedLeg)
-		case event.GraftFrom == side:
+			said = own
+		}
+		if !isOf(event.Side, side) && isOf(event.GraftFrom, side) {
 			l.program(p, c, event, program.DonorLeg)
+			said = event
 		}
 		for i := range c.Limits {
-			if said := &c.Limits[i]; said.Side == side || said.Side == "" && (event.Side == side || event.Side == unit.Both) {
-				l.instruction(said, i, l.event)
+			if in := &c.Limits[i]; isOf(in.Side, side) || in.Side == "" && isOf(event.Side, side) {
+				l.instruction(in, i, said)
 			}
 		}
 		k.of[side] = l
 	}
 	return k
 }
+
+// isOf reports whether what is said of a side is said of a leg: of both it is.
+func isOf(said, leg unit.Side) bool { return said == leg || said == unit.Both }
 
 // otherEvent is the newest event of the same kind on the other leg, up to the day: the leg that was operated too.
 func otherEvent(p *program.Program, c *client.Client, event *client.Event, side unit.Side, on unit.Day) (own *client.Event) {
@@ -67,6 +74,12 @@ func (k knees) main() *limits { return k.of[k.sides()[0]] }
 // involves reports whether an exercise of a leg works the event's knee too.
 func (k knees) involves(e *program.Exercise, side unit.Side) bool {
 	return side == unit.Both || k.event.Side == unit.Both || side == k.event.Side || e.LoadsBoth
+}
+
+// operatedToo reports whether a leg has an event of its own besides the one that weeks count from.
+func (k knees) operatedToo(side unit.Side) bool {
+	l := k.of[side]
+	return l != nil && l.event != k.event
 }
 
 // permits weighs an exercise of a leg against the limits of every knee that it works.

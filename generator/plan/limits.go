@@ -240,7 +240,7 @@ func stricter(a, b unit.Allowance) unit.Allowance {
 		no := false
 		return unit.Allowance{Allowed: &no}
 	}
-	m := unit.Allowance{Range: a.Range, Grade: a.Grade, Part: lower(a.Part, b.Part), PartMass: lower(a.PartMass, b.PartMass), Locked: a.Locked, Night: a.Night}
+	m := unit.Allowance{Range: a.Range, Grade: a.Grade, Part: lower(a.Part, b.Part), PartMass: lower(a.PartMass, b.PartMass), Locked: a.Locked, Night: a.Night, BothOnly: a.BothOnly || b.BothOnly}
 	switch {
 	case a.Range != nil && b.Range != nil:
 		both := a.Range.Meet(*b.Range)
@@ -251,7 +251,7 @@ func stricter(a, b unit.Allowance) unit.Allowance {
 	if b.Grade != "" && (a.Grade == "" || b.Grade.Rank() < a.Grade.Rank()) {
 		m.Grade = b.Grade
 	}
-	if b.Locked != nil {
+	if b.Locked != nil && (a.Locked == nil || *b.Locked < *a.Locked) {
 		m.Locked = b.Locked
 	}
 	if b.Night != nil && (m.Night == nil || *b.Night) {

@@ -499,3 +499,19 @@ func TestRule04_PartWeightBearing(t *testing.T) {
 		}
 	}
 }
+
+// Rule 6: limits bind exercises of both legs, and one that loads both knees though one leg leads: the other leg gets neither.
+func TestRule06_BothKneesAreBound(t *testing.T) {
+	w := who{starts: "2026-06-01", weeks: 1, files: own(`"squat", "split-squat", "heel-raise-single"`), more: limit("loaded-bend", "allowed = false", "2026-01-05", "", "surgeon", "Dr Auk", "2026-01-05")}
+	p := w.plan(t)
+	for _, side := range []unit.Side{unit.Left, unit.Right} {
+		if got := chosen(p, "slot-1", side, 1); got != "heel-raise-single" {
+			t.Errorf("%s leg, loaded bend closed: %s", side, got)
+		}
+	}
+	w.more = limit("loaded-bend", "range_deg = [0, 60]", "2026-01-05", "", "surgeon", "Dr Auk", "2026-01-05")
+	w.files = own(`"split-squat"`)
+	if got := reach(dose(w.plan(t), "split-squat", unit.Right, 1)); got != "10-60" {
+		t.Errorf("the other leg leads, the operated knee bends with it: %s, want 10-60", got)
+	}
+}

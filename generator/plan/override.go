@@ -84,6 +84,9 @@ func (p *planner) overrideLoad(d *WeekDose, l *loader) {
 		word, _, _ := strings.Cut(o.Reason, ":")
 		typedNum := o.Plates.Named(l.weekID(d.Week, "typed-load"))
 		before := "find your weight"
+		if !d.Plates.OK() && d.Week == 1 {
+			p.flag("override-without-test", l.e.ID, "%s, %s leg: %g kg is typed, and no lift stands behind it", l.e.ID, l.side, float64(typed))
+		}
 		if computed, has := d.Plates.Value(); has && strings.TrimSpace(word) != "surgeon" {
 			before = fmt.Sprintf("%g kg", float64(computed))
 			typedNum = basis.Of2(l.weekID(d.Week, "overridden-load"), byOverride, func(a, b unit.Kilograms) unit.Kilograms { return min(a, b) }, typedNum, d.Plates)

@@ -75,6 +75,8 @@ func forbids(r ruling, e *program.Exercise) string {
 		return "closed"
 	case a.Grade != "" && e.Work.Rank() > a.Grade.Rank():
 		return fmt.Sprintf("only %s work", a.Grade)
+	case a.BothOnly && e.Side == program.OneLeg && e.Chain != program.OpenChain:
+		return "only with both legs together"
 	case a.Part != nil:
 		return fmt.Sprintf("only %g %% of body weight on the leg", float64(*a.Part))
 	case a.PartMass != nil:

@@ -88,7 +88,9 @@ type Criterion struct {
 	Of        string // id of the phase or activity
 	Rule      *program.Criterion
 	State     State
-	Near      *bool // the mark lies within the error band; nil: the error is not known
+	Near      *bool          // the mark lies within the error band; nil: the error is not known
+	Band      float64        // half the width of the error band, in the unit of the mark; 0 where Near is nil
+	NearBy    *program.Error // the error behind it
 	Measure   string
 	Found     *basis.Step // what was found, a number or a word; nil where there is nothing
 	Wanted    program.Mark
@@ -125,6 +127,7 @@ type Window struct {
 	Kind     unit.Kind
 	On       []unit.Kind
 	Allow    unit.Allowance
+	PartLoad basis.Num[unit.Kilograms] // of part weight-bearing in percent: what that is of the newest body mass, cut down to 1 kg
 	From     unit.Day
 	Lifts    unit.Day // the first day without it; zero: until further notice
 	SetBy    string   // surgeon, physician, therapist, program

@@ -171,6 +171,7 @@ func unknownIDs(p *program.Program, c *client.Client, event *client.Event) (wron
 		}
 	}
 	wrong = append(wrong, unknownAlso(p, event)...)
+	wrong = append(wrong, wrongLevels(p, c)...)
 	known := criterionIDs(p)
 	for _, w := range c.Waived {
 		_, measure, _ := strings.Cut(w.Criterion, ".")

@@ -35,6 +35,7 @@ func (r *reader) judge() {
 		if (g.AtLeast == nil) == (g.AtMost == nil) {
 			r.wrong(g.At.At("measure"), fmt.Sprintf("the goal of %q needs one mark", g.Measure), "write at_least or at_most, with the unit in the key")
 		}
+		r.measure(g.Measure, g.At.At("measure"))
 	}
 	for _, ex := range p.Exercises {
 		r.judgeExercise(ex)
@@ -118,11 +119,18 @@ func (r *reader) criteria(list []Criterion) {
 			r.wrong(c.At, "a criterion asks for one thing", "write earliest_week or earliest_month, or a measure with its mark, or any = […]")
 		case c.Measure != "" && c.senses() != 1:
 			r.wrong(c.At.At("measure"), fmt.Sprintf("measure %q needs one mark", c.Measure), "write one of at_least, above, at_most, below, with the unit in the key")
-		case c.Measure != "" && !strings.Contains(c.Measure, ".") && !slices.Contains(plainMeasures, c.Measure):
-			r.wrong(c.At.At("measure"), fmt.Sprintf("measure %q is not known", c.Measure),
-				"write test.quantity, such as knee-extension.lsi, or one of "+strings.Join(plainMeasures, ", "))
+		default:
+			r.measure(c.Measure, c.At.At("measure"))
 		}
 		r.criteria(c.Any)
+	}
+}
+
+// measure asks for the name of a measure: nothing is ever found under a misspelt one.
+func (r *reader) measure(name string, at basis.Origin) {
+	if name != "" && !strings.Contains(name, ".") && !slices.Contains(plainMeasures, name) {
+		r.wrong(at, fmt.Sprintf("measure %q is not known", name),
+			"write test.quantity, such as knee-extension.lsi, or one of "+strings.Join(plainMeasures, ", "))
 	}
 }
 

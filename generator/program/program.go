@@ -11,6 +11,7 @@ type Program struct {
 	Limits    []Limit // of its limit files, in order; Limit.At says which file
 	Exercises map[string]*Exercise
 	Sources   Bibliography
+	Errors    Errors
 	Files     []string // every file that it was read from, sorted: its closure
 }
 

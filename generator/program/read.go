@@ -45,6 +45,7 @@ func (l Library) Program(id string) (*Program, source.Faults) {
 	}
 	read(r, id+".toml", &r.p.File)
 	r.p.Sources = r.bibliography()
+	r.p.Errors = r.errors()
 	for i, phase := range r.p.File.Phases {
 		r.phase(phase, basis.Origin{File: r.p.At.File, Key: fmt.Sprintf("phases[%d]", i)})
 	}

@@ -11,6 +11,7 @@ type Allowance struct {
 	Grade    Work       `key:"grade" doc:"hamstring work: up to and with this grade"`
 	Part     *Percent   `key:"part" doc:"weight-bearing: up to this share of body weight"`
 	PartMass *Kilograms `key:"part" doc:"weight-bearing: up to this weight on the leg"`
+	BothOnly bool       `key:"both_legs_only" doc:"bending under load: with both legs together, not on one"`
 	Locked   *Degrees   `key:"locked" doc:"brace: locked at this bend"`
 	Night    *bool      `key:"night" doc:"brace: also worn at night"`
 }
@@ -26,7 +27,7 @@ func (k Kind) Bends() bool {
 
 // Free reports whether the allowance limits nothing.
 func (a Allowance) Free() bool {
-	return a.Range == nil && a.Grade == "" && a.Part == nil && a.PartMass == nil && a.Locked == nil && (a.Allowed == nil || *a.Allowed)
+	return a.Range == nil && a.Grade == "" && a.Part == nil && a.PartMass == nil && a.Locked == nil && !a.BothOnly && (a.Allowed == nil || *a.Allowed)
 }
 
 // Closed reports whether nothing of the kind is allowed.

@@ -1,0 +1,41 @@
+package page
+
+import (
+	"slices"
+
+	"paceleaf/generator/plan"
+)
+
+// Sport comes back in steps. The next step is printed in full, the later ones by name, so that the list stays short.
+
+// sportSteps are the steps of sport that are not open, in the program's order; none where there is only one.
+func (h handout) sportSteps() (steps []plan.ActivityState) {
+	for _, a := range h.Activities {
+		if a.Activity != nil && a.Activity.Sport && a.State != "open" {
+			steps = append(steps, a)
+		}
+	}
+	if len(steps) < 2 {
+		return nil
+	}
+	return steps
+}
+
+// laterStep reports whether an activity is a step of sport that comes after the next one.
+func (h handout) laterStep(id string) bool {
+	steps := h.sportSteps()
+	return slices.IndexFunc(steps, func(a plan.ActivityState) bool { return a.Activity.ID == id }) > 0
+}
+
+// laterSteps names the steps after the next in one sentence.
+func (h handout) laterSteps() string {
+	steps := h.sportSteps()
+	if len(steps) == 0 {
+		return ""
+	}
+	var names []string
+	for _, a := range steps[1:] {
+		names = append(names, a.Activity.Title)
+	}
+	return h.w.Say("activity.steps", "steps", h.w.Join(names))
+}
