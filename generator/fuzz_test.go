@@ -47,7 +47,7 @@ func FuzzClientFolder(f *testing.F) {
 		f.Add(byte(i), string(files[name].Data))
 	}
 	all, _ := everybody()
-	for i, one := range all[:40] {
+	for i, one := range all[:many(6, 40)] {
 		for j, name := range names {
 			if strings.HasSuffix(name, "/client.toml") && j%3 == i%3 {
 				f.Add(byte(j), one["client.toml"])
@@ -77,9 +77,9 @@ func FuzzClientLines(f *testing.F) {
 	f.Fuzz(jumbles(f, files))
 }
 
-// TestJumbledClients is FuzzClientLines with a fixed run of seeds; PACELEAF_JUMBLES gives a longer one.
+// TestJumbledClients is FuzzClientLines with a fixed run of seeds; PACELEAF_JUMBLES gives a run of any length.
 func TestJumbledClients(t *testing.T) {
-	n := 150
+	n := many(48, 150)
 	if more, err := strconv.Atoi(os.Getenv("PACELEAF_JUMBLES")); err == nil {
 		n = more
 	}
@@ -168,7 +168,7 @@ func FuzzClinicFolder(f *testing.F) {
 	files := demoFiles(f)
 	names := []string{"clinic.toml", "days/2026-03-30.csv", "programs/acl-reconstruction.toml", "programs/limits/acl-graft.toml", "programs/limits/acl-also.toml",
 		"programs/phases/rebuild.toml", "programs/exercises/leg-press-single.toml", "programs/exercises/squat.toml", "programs/sources.toml"}
-	for i, name := range names {
+	for i, name := range names[:many(3, len(names))] { // as they are shipped they are built by other tests too
 		if inside, shipped := strings.CutPrefix(name, "programs/"); shipped {
 			data, err := fs.ReadFile(programs.FS, inside)
 			if err != nil {
@@ -184,7 +184,7 @@ func FuzzClinicFolder(f *testing.F) {
 
 // TestJumbledClinics changes single lines of a file that all clients share.
 func TestJumbledClinics(t *testing.T) {
-	n := 25
+	n := many(8, 25)
 	if more, err := strconv.Atoi(os.Getenv("PACELEAF_JUMBLES")); err == nil {
 		n = more
 	}

@@ -138,7 +138,11 @@ func buildsInert(t *testing.T, printer *page.Printer, what string, clinic, shipp
 	if house == nil {
 		return false
 	}
-	for _, code := range house.Codes() {
+	codes := house.Codes()
+	if !strings.HasPrefix(what, "clients/") && what != "programs" {
+		codes = codes[:many(1, len(codes))] // what the whole clinic shares stands on the pages of each
+	}
+	for _, code := range codes {
 		if only, _, isClient := strings.Cut(strings.TrimPrefix(what, "clients/"), "/"); isClient && strings.HasPrefix(what, "clients/") && only != code {
 			continue // a client's file is on that client's pages alone
 		}

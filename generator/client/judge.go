@@ -204,7 +204,9 @@ func (r *reader) events() {
 		if e.Graft != "" && e.Graft != "allograft" && e.GraftFrom == "" {
 			r.wrong(e.At.At("graft"), "the leg that gave the graft is not said", `write graft_from = "left" or "right"`)
 		}
-		other := func(o Event) bool { return o.Kind == Operation && e.Kind == Operation && o.Side == e.Side.Opposite() && o.Side != e.Side }
+		other := func(o Event) bool {
+			return o.Kind == Operation && e.Kind == Operation && o.Side == e.Side.Opposite() && o.Side != e.Side
+		}
 		if r.c.OtherLeg == "sound" && e.Side != "" && slices.ContainsFunc(r.c.Events[:i], other) {
 			r.wrong(r.c.At.At("other_leg"), "both knees were operated, yet the other leg is called sound", `write other_leg = "operated-too"`)
 		}

@@ -17,6 +17,8 @@ const (
 	// resultDigits and resultDecimals bound a number that comes out of one; chosen: what the inputs can reproduce.
 	resultDigits   = 6
 	resultDecimals = 4
+	// dust is what floats leave of a zero; chosen: far below what anybody measures, far above their error.
+	dust = 1e-9
 )
 
 // amount is a number as the sums print it, or "" where there is none.
@@ -25,6 +27,15 @@ func amount[Q unit.Quantity](n basis.Num[Q]) string {
 		return ""
 	}
 	return outcome(n.Step())
+}
+
+// left is a number of repetitions in reserve, to a tenth and never above what it is.
+func left(n basis.Num[unit.Count]) string {
+	v, ok := n.Value()
+	if !ok {
+		return ""
+	}
+	return resultNumber(float64(unit.CutTo(v, 0.1)))
 }
 
 // amountOr is a number, or why there is none.
@@ -57,6 +68,9 @@ func significant(v float64, n int) string {
 
 // resultNumber writes a number that came out of a sum: never finer than its inputs can reproduce, and never a zero that is none.
 func resultNumber(v float64) string {
+	if math.Abs(v) < dust {
+		return "0"
+	}
 	whole := 1 // digits before the point
 	for n := math.Abs(v); n >= 10 && whole < resultDigits; n /= 10 {
 		whole++

@@ -117,9 +117,17 @@ func (d *desk) near(c plan.Criterion) string {
 	case c.Near == nil:
 		return d.say("near-not-known")
 	case *c.Near:
-		return d.say("near")
+		return d.band("near", c)
 	}
-	return d.say("near-not")
+	return d.band("near-not", c)
+}
+
+// band puts the width of the error band behind the verdict.
+func (d *desk) band(key string, c plan.Criterion) string {
+	if c.NearBy == nil {
+		return d.say(key)
+	}
+	return d.say("near-band", "near", d.say(key), "band", withUnit(resultNumber(c.Band), c.Wanted.Unit), "source", nonEmpty(", ", c.NearBy.Source, d.word("standing", string(c.NearBy.Standing))))
 }
 
 func (d *desk) whyState(c plan.Criterion) string {

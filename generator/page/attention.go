@@ -5,6 +5,9 @@ import "paceleaf/generator/plan"
 // attention is what the therapist should look at before anything else: symptoms, flags, doubts.
 func (d *desk) attention() Part {
 	nodes := d.action()
+	if h := d.p.Symptoms.Held; h != nil {
+		nodes = append(nodes, factual("held", d.labelled("held", d.say("held", "day", d.w.Day(h.From), "who", d.therapist(h.By), "reason", h.Reason))))
+	}
 	quiet := len(nodes)
 	if len(d.p.Symptoms.Signals) > 0 {
 		nodes = append(nodes, d.signals())

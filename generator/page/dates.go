@@ -1,17 +1,19 @@
 package page
 
 import (
+	"reflect"
 	"slices"
 	"strings"
 
 	"paceleaf/generator/plan"
+	"paceleaf/generator/unit"
 )
 
 // dates are the days on which something may change. None of them is a promise.
 func (h handout) dates() Part {
 	w := h.w
 	facts := factual("dates")
-	for _, d := range h.Dates {
+	for _, d := range h.gatheredDates() {
 		if says := h.dateLine(d); says != "" {
 			facts.Facts = append(facts.Facts, fact(w.Day(d.On), says))
 		}
@@ -32,12 +34,9 @@ func (h handout) dateLine(d plan.DateLine) string {
 	case "away":
 		return h.awayLine(d)
 	case "lifts":
-		if d.Title != "" && w.Has("kind."+d.Title) {
-			return w.Say("dates.lifts-of", "what", w.Say("kind."+d.What), "of", strings.ToLower(w.Say("kind."+d.Title)))
-		}
-		return w.Say("dates.lifts", "what", w.Say("kind."+d.What))
+		return w.Say("dates.lifts", "what", h.limitOf(d))
 	case "loosens":
-		return w.Say("dates.loosens", "what", w.Say("kind."+d.What), "from", h.loosened(d))
+		return strings.TrimSpace(w.Say("dates.loosens", "what", h.limitOf(d)) + " " + h.loosened(d))
 	case "not-before":
 		if !d.On.After(h.Block.Starts) {
 			return "" // the day has come; what is missing stands under not yet
@@ -47,14 +46,65 @@ func (h handout) dateLine(d plan.DateLine) string {
 	return ""
 }
 
-// loosened is what a limit asks from that day on.
+// gatheredDates are the dates of the plan: what is the same for both legs stands once, and the steps of sport after the
+// next one stand together where they share a day.
+func (h handout) gatheredDates() (lines []plan.DateLine) {
+	for _, d := range h.Dates {
+		i := slices.IndexFunc(lines, func(have plan.DateLine) bool { return sameChange(have, d) })
+		switch {
+		case i >= 0:
+			lines[i].Side = unit.Both
+			continue
+		case d.Kind == "not-before" && h.laterStep(d.What):
+			d.Missing = nil
+			i = slices.IndexFunc(lines, func(have plan.DateLine) bool {
+				return have.Kind == d.Kind && have.On == d.On && h.laterStep(have.What)
+			})
+		}
+		if i >= 0 {
+			lines[i].Title = h.w.Join([]string{lines[i].Title, d.Title})
+			continue
+		}
+		lines = append(lines, d)
+	}
+	return lines
+}
+
+// sameChange reports whether two lines say one thing of the left and of the right leg.
+func sameChange(a, b plan.DateLine) bool {
+	return a.Side != "" && b.Side == a.Side.Opposite() && a.On == b.On && a.Kind == b.Kind && a.What == b.What && a.Title == b.Title && a.SetBy == b.SetBy &&
+		reflect.DeepEqual(a.Allow, b.Allow)
+}
+
+// limitOf names the limit of a date, and the leg where it is not the event's.
+func (h handout) limitOf(d plan.DateLine) string {
+	what := h.w.Say("kind." + d.What)
+	if d.Title != "" && h.w.Has("kind."+d.Title) {
+		what = h.w.Say("dates.limit-of", "what", what, "of", strings.ToLower(h.w.Say("kind."+d.Title)))
+	}
+	return h.ofLeg(what, h.sideOf(d.Side))
+}
+
+// loosened is what a limit asks from that day on. A part of body weight is a weight where a window of the limit knows it.
 func (h handout) loosened(d plan.DateLine) string {
+	if d.Allow == nil {
+		return ""
+	}
+	var on []unit.Kind
+	if d.Title != "" {
+		on = []unit.Kind{unit.Kind(d.Title)}
+	}
+	allow := *d.Allow
 	for _, l := range h.Limits {
-		if string(l.Kind) == d.What && l.From == d.On && d.Allow != nil {
-			return h.allows(l.Kind, l.On, *d.Allow)
+		if allow.Part != nil && allow.PartMass == nil && string(l.Kind) == d.What && h.sideOf(l.Side) == h.sideOf(d.Side) && l.Allow.Part != nil && *l.Allow.Part == *allow.Part {
+			allow.PartMass = l.Allow.PartMass
 		}
 	}
-	return ""
+	says := h.allows(h.sideOf(d.Side), unit.Kind(d.What), on, allow)
+	if says == "" {
+		return ""
+	}
+	return h.w.Say("dates.then", "what", says)
 }
 
 func (h handout) awayLine(d plan.DateLine) string {

@@ -70,7 +70,7 @@ func deskPlan() *plan.Plan {
 	p.Dates = []plan.DateLine{
 		{On: civil("2026-04-20"), Kind: "lifts", What: "loaded-bend", SetBy: "surgeon"},
 		{On: civil("2026-04-06"), Kind: "not-before", What: "running", Title: "Running", Missing: p.Activities[0].Missing},
-		{On: civil("2026-04-13"), Kind: "loosens", What: "straightening-under-load", Allow: &unit.Allowance{Range: &unit.Reach{Straightest: 20, MostBent: 90}}}}
+		{Side: unit.Left, On: civil("2026-04-13"), Kind: "loosens", What: "straightening-under-load", Allow: &unit.Allowance{Range: &unit.Reach{Straightest: 20, MostBent: 90}}}}
 	return p
 }
 
@@ -160,7 +160,7 @@ func deskLimits() []plan.Window {
 	return []plan.Window{
 		{Kind: unit.LoadedBend, Allow: unit.Allowance{Range: &unit.Reach{Straightest: 0, MostBent: 70}}, From: civil("2026-02-02"), Lifts: civil("2026-04-20"), SetBy: "surgeon", Name: "Dr Auk", Route: "letter", Said: civil("2026-02-02"),
 			Reason: "repair under tension at 80°", Standing: unit.Instruction, Wins: true, Touches: true, At: basis.Origin{File: "clients/tern-04/client.toml", Key: "limit[0]"}},
-		{Kind: unit.LoadedBend, Allow: unit.Allowance{Range: &unit.Reach{Straightest: 0, MostBent: 90}}, From: civil("2026-02-23"), SetBy: "program", Name: "programs/limits/acl-also.toml", Standing: unit.ToolDefault, Touches: true},
+		{Side: unit.Right, Kind: unit.LoadedBend, Allow: unit.Allowance{Range: &unit.Reach{Straightest: 0, MostBent: 90}}, From: civil("2026-02-23"), SetBy: "program", Name: "programs/limits/acl-also.toml", Standing: unit.ToolDefault, Touches: true},
 		{Kind: unit.AddedWeight, On: []unit.Kind{unit.StraighteningUnderLoad}, Allow: unit.Allowance{Allowed: ptr(false)}, From: civil("2026-01-12"), Lifts: civil("2026-04-06"), SetBy: "program", Source: "kngf-2014", Standing: unit.Published, Wins: true},
 		{Kind: unit.Brace, From: civil("2026-01-12"), SetBy: "program", Standing: unit.ToolDefault, Gap: true, Wins: true},
 	}

@@ -33,25 +33,27 @@ func searched(d plan.WeekDose) bool { return d.FindYourWeight }
 // exercise is one exercise: picture, steps, a box a leg, set-up, what is normal and what is not.
 func (h handout) exercise(number int, m move) Node {
 	w, e := h.w, m.Exercise
-	nodes := []Node{
-		paragraph("meta", h.where(m)),
-		{Kind: "figure", ID: "figure-" + e.ID, Title: e.Describe},
-		factual("prepare", fact(w.Say("setup.prepare"), e.Words.Setup)),
-		steps("steps", e.Words.Steps...),
+	boxes := make([]Node, len(m.Legs))
+	for i, p := range m.Legs {
+		boxes[i] = h.legBox(m, p)
 	}
-	for _, p := range m.Legs {
-		nodes = append(nodes, h.legBox(p))
-	}
-	nodes = append(nodes,
+	n := group("exercise", w.Say("exercise.title", "n", number, "title", e.Title), 3,
+		paragraph("meta", nonEmpty(" ", h.where(m), h.at(m))),
+		group("do", "", 4,
+			Node{Kind: "figure", ID: "figure-" + e.ID, Title: e.Describe},
+			factual("prepare", fact(w.Say("setup.prepare"), e.Words.Setup)),
+			steps("steps", e.Words.Steps...),
+			h.ladder(m)),
+		group("boxes", "", 4, boxes...),
 		h.setUp(m),
-		named("cues", w.Say("exercise.cues"), h.cues(m)),
-		named("watch", w.Say("exercise.watch"), e.Words.Faults),
-		factual("feel",
-			fact(w.Say("exercise.normal"), e.Words.Normal),
-			fact(w.Say("exercise.ease"), e.Words.EaseOff),
-			fact(w.Say("exercise.stop"), e.Words.Stop)),
+		group("hints", "", 4,
+			named("cues", w.Say("exercise.cues"), h.cues(m)),
+			named("watch", w.Say("exercise.watch"), e.Words.Faults),
+			factual("feel",
+				fact(w.Say("exercise.normal"), e.Words.Normal),
+				fact(w.Say("exercise.ease"), e.Words.EaseOff),
+				fact(w.Say("exercise.stop"), e.Words.Stop))),
 		paragraph("other-choice", h.otherChoice(m)))
-	n := group("exercise", w.Say("exercise.title", "n", number, "title", e.Title), 3, nodes...)
 	n.ID = "exercise-" + e.ID
 	if m.Device != nil && h.twice(m) {
 		n.ID += "-" + m.Device.ID

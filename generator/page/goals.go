@@ -20,7 +20,7 @@ func (h handout) goals() Part {
 	if len(facts.Facts) == 0 {
 		return Part{}
 	}
-	return h.part("goals", w.Say("goals.title"), paragraph("lead", w.Say("goals.lead")), facts)
+	return h.part("goals", w.Say("goals.title", "knee", h.kneeIn(h.side())), paragraph("lead", w.Say("goals.lead")), facts)
 }
 
 // goal is a goal in words, by its measure.

@@ -61,13 +61,13 @@ func TestLimitsReadRight(t *testing.T) {
 		{unit.Brace, unit.Allowance{Allowed: &yes}, ""},
 		{unit.PassiveBend, unit.Allowance{Range: reach(0, 60)}, "Bend no further than 60° (well short of a right angle), even with help."},
 		{unit.LoadedBend, unit.Allowance{Range: reach(10, 60)}, "With weight on your leg, bend only between 10° (nearly straight) and 60° (well short of a right angle)."},
-		{unit.LoadedBend, unit.Allowance{Range: reach(90, 60)}, "Do not bend your LEFT knee with weight on it."},
+		{unit.LoadedBend, unit.Allowance{Range: reach(90, 60)}, "Do not bend your LEFT knee with weight on your leg."},
 		{unit.StraighteningUnderLoad, unit.Allowance{Range: reach(45, 90)}, "With the foot free, straighten your knee only from 90° (a right angle) to 45° (half of a right angle)."},
 		{unit.HamstringWork, unit.Allowance{Grade: unit.Active}, "Pull your heel back without any weight only."},
 		{unit.HamstringWork, unit.Allowance{Grade: unit.Lengthened}, ""},
 		{unit.Impact, unit.Allowance{Allowed: &no}, "No jumping, hopping or landing."},
 	} {
-		if got := strings.ReplaceAll(h.allows(tt.kind, nil, tt.allow), "\u00a0", " "); got != tt.want {
+		if got := strings.ReplaceAll(h.allows(unit.Left, tt.kind, nil, tt.allow), "\u00a0", " "); got != tt.want {
 			t.Errorf("%s: %q, want %q", tt.kind, got, tt.want)
 		}
 	}
@@ -102,7 +102,7 @@ func TestLaterWeeksReadRight(t *testing.T) {
 		{"all the same", p.Prescriptions[4], "Weeks 2 to 4: up to 3 × hold 30 s · once a day."},
 	} {
 		var lines []string
-		for _, item := range h.later(tt.box).Items {
+		for _, item := range h.later(tt.box, false).Items {
 			lines = append(lines, strings.ReplaceAll(textOf(item), "\u00a0", " "))
 		}
 		if got := strings.Join(lines, " | "); got != tt.want {

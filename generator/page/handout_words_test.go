@@ -30,7 +30,8 @@ var built = map[string][]string{
 	"limit.":                limitKeys(),
 	"topic.":                {"walking", "brace", "bending", "straightening", "hamstrings", "effort", "kneeling", "sport"},
 	"landmark.":             landmarkKeys(),
-	"role.":                 {"operated", "index", "other", "donor"},
+	"role.":                 {"operated", "operated-too", "index", "injured", "other", "donor"},
+	"goal.":                 {"quads-lag", "pain", "extension", "effusion", "flexion-percent-of-other", "knee-extension-lsi", "knee-flexion-lsi"},
 	"measure.":              nil, "device.": unit.DeviceKind("").Words(), "signal.": {"effusion", "effusion-rise", "pain-kind", "pain-middle", "pain-high", "pain-morning", "pain-morning-unknown", "stopped-for-pain"},
 	"tick.": {"pain-evening", "pain-morning", "swelling"},
 }
@@ -54,7 +55,7 @@ func landmarkKeys() (keys []string) {
 
 // handoutFiles say only what stands in client.toml; the desk's files have a test of their own.
 var handoutFiles = []string{"hold", "allow", "angle", "brief", "dates", "exercises", "handout", "head", "knee", "later", "legbox", "load", "move",
-	"note", "notyet", "smallprint", "stop", "symptoms", "tick", "weeks"}
+	"note", "notyet", "legs", "length", "ladder", "goals", "young", "sport", "away", "smallprint", "stop", "symptoms", "tick", "weeks"}
 
 // saidKeys are the keys that the handout's files say, and the beginnings of those that they build.
 func saidKeys(t *testing.T) (whole, begun map[string]bool) {

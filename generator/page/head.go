@@ -11,6 +11,7 @@ func (h handout) head() Part {
 	return h.part("head", w.Say("head.title", "knee", h.knee(), "n", h.Block.Number),
 		factual("who",
 			fact(w.Say("head.for"), h.whose()),
+			fact(w.Say("head.also-for"), h.guardian()),
 			fact(w.Say("head.knee"), h.knee()),
 			fact(w.Say("head.days"), w.Say("head.span", "from", w.Day(h.Block.Starts), "to", w.Day(h.ends()), "n", h.Block.Weeks)),
 			fact(w.Say("head.by"), issued),

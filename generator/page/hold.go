@@ -50,7 +50,7 @@ func (h handout) rests() Part {
 		seen[d.Slot] = true
 		title := e.Title
 		if d.Side != unit.Both {
-			title = h.w.Say("hold.with-leg", "what", e.Title, "leg", h.w.Say("leg."+string(d.Side)))
+			title = h.w.Say("leg.of", "what", e.Title, "leg", h.w.Say("leg."+string(d.Side)))
 		}
 		if !slices.Contains(titles, title) {
 			titles = append(titles, title)

@@ -8,13 +8,14 @@ import (
 	"paceleaf/generator/plan"
 )
 
-// later lists the weeks after the first of the box: ceilings, or not at all. Weeks that say the same stand together.
-func (h handout) later(p plan.Prescription) Node {
+// later lists the weeks after the first of the box: ceilings, or not at all. Weeks that say the same stand together. Where
+// the page has said in which weeks an exercise is done, those at another place are not named again.
+func (h handout) later(p plan.Prescription, said bool) Node {
 	var all []stretch
 	before := p.Weeks[0]
 	for _, week := range h.Weeks {
 		d, chosen := doseOf(p, week.Number)
-		if week.Number == p.Weeks[0].Week {
+		if week.Number == p.Weeks[0].Week || !chosen && said && h.elsewhere(p, week.Number) {
 			continue
 		}
 		says := h.w.Say("later.not")

@@ -11,7 +11,7 @@ import (
 const dot = " · "
 
 // legBox is what one leg does: the dose of the first week in large type, then what may change in later weeks.
-func (h handout) legBox(p plan.Prescription) Node {
+func (h handout) legBox(m move, p plan.Prescription) Node {
 	w := h.w
 	first := p.Weeks[0]
 	title := w.Say("leg." + string(p.Side))
@@ -24,7 +24,7 @@ func (h handout) legBox(p plan.Prescription) Node {
 		paragraph("manner", strings.Join(h.manner(first), dot)),
 		paragraph("plates", h.plates(p, first)),
 		paragraph("range", h.rangeOf(p, first)),
-		h.later(p),
+		h.later(p, h.at(m) != ""),
 	}
 	side := "leg-other"
 	if h.turn(p) == 0 {

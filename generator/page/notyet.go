@@ -1,6 +1,7 @@
 package page
 
 import (
+	"reflect"
 	"slices"
 
 	"paceleaf/generator/plan"
@@ -27,7 +28,9 @@ var topics = []struct {
 // ban is one thing to leave out, with the day on which that may change.
 type ban struct {
 	topic string
+	side  unit.Side
 	says  string
+	allow unit.Allowance
 	lifts unit.Day
 	setBy string // surgeon, physician, therapist; "" of the program
 	name  string
@@ -64,7 +67,24 @@ func (h handout) bans() (bans []ban) {
 			}
 		}
 	}
-	return bans
+	return h.ofBothLegs(bans)
+}
+
+// ofBothLegs puts what is the same for both legs into one.
+func (h handout) ofBothLegs(bans []ban) (gathered []ban) {
+	for _, b := range bans {
+		i := slices.IndexFunc(gathered, func(have ban) bool {
+			return have.side == b.side.Opposite() && have.side != b.side && have.kind == b.kind && slices.Equal(have.on, b.on) && have.lifts == b.lifts &&
+				have.setBy == b.setBy && have.name == b.name && reflect.DeepEqual(have.allow, b.allow)
+		})
+		if i < 0 {
+			gathered = append(gathered, b)
+			continue
+		}
+		gathered[i].side = unit.Both
+		gathered[i].says = h.allows(unit.Both, b.kind, b.on, b.allow)
+	}
+	return gathered
 }
 
 func (h handout) ban(topic string, l plan.Window) ban {
@@ -73,7 +93,8 @@ func (h handout) ban(topic string, l plan.Window) ban {
 		no := false
 		a = unit.Allowance{Allowed: &no}
 	}
-	b := ban{topic: topic, says: h.allows(l.Kind, l.On, a), lifts: l.Lifts, kind: l.Kind, on: l.On, reach: a.Range}
+	side := h.sideOf(l.Side)
+	b := ban{topic: topic, side: side, says: h.allows(side, l.Kind, l.On, a), allow: a, lifts: l.Lifts, kind: l.Kind, on: l.On, reach: a.Range}
 	if l.SetBy != "program" {
 		b.setBy, b.name = l.SetBy, l.Name
 	}
@@ -84,6 +105,7 @@ func (h handout) ban(topic string, l plan.Window) ban {
 func addBan(bans []ban, b ban) []ban {
 	for i, have := range bans {
 		switch {
+		case have.side != b.side:
 		case have.says == b.says:
 			if !have.lifts.IsZero() && (b.lifts.IsZero() || b.lifts.After(have.lifts)) {
 				bans[i] = b
@@ -111,7 +133,7 @@ func (h handout) banFacts(topic string, bans []ban) (facts []Fact) {
 			continue
 		}
 		value := []Span{{Text: b.says + " "}, {Text: h.mayChange(b), Em: true}}
-		facts = append(facts, Fact{Label: h.w.Say("topic." + topic), Value: value})
+		facts = append(facts, Fact{Label: h.ofLeg(h.w.Say("topic."+topic), b.side), Value: value})
 	}
 	return facts
 }
@@ -135,27 +157,46 @@ func (h handout) mayChange(b ban) string {
 	return w.Say("not-yet.set-by", "who", w.Say("set-by."+b.setBy), "name", b.name) + " " + says
 }
 
-// dailyLife is stairs and driving: no limit speaks of them. Walking and brace decide about the stairs.
+// dailyLife is stairs and driving: no limit speaks of them. Walking and brace decide about both.
 func (h handout) dailyLife(topic string, bans []ban) []Fact {
 	w := h.w
-	careful := slices.ContainsFunc(bans, func(b ban) bool { return b.topic == "walking" || b.topic == "brace" })
+	careful := slices.IndexFunc(bans, func(b ban) bool { return b.topic == "walking" || b.topic == "brace" })
 	switch {
-	case topic == "stairs" && careful && h.side() != unit.Both:
-		good := w.Say("leg." + string(h.side().Opposite()))
-		return []Fact{fact(w.Say("topic.stairs"), w.Say("not-yet.stairs", "good", good, "leg", h.leg()))}
-	case topic == "driving" && h.operated():
+	case topic == "stairs" && careful >= 0:
+		return []Fact{fact(w.Say("topic.stairs"), h.stairs(bans[careful]))}
+	case topic == "driving" && !h.unhurt() && h.operated():
 		return []Fact{fact(w.Say("topic.driving"), w.Say("not-yet.driving"))}
+	case topic == "driving" && careful >= 0:
+		return []Fact{fact(w.Say("topic.driving"), w.Say("not-yet.driving-told"))}
 	}
 	return nil
 }
 
-// closedActivities are the activities of the program that are not open.
+// stairs says how to climb them with the leg of a limit on walking, or of a brace.
+func (h handout) stairs(b ban) string {
+	key := "not-yet.stairs"
+	switch {
+	case b.topic == "walking" && closed(b.allow):
+		key = "not-yet.stairs-none"
+	case b.side == unit.Both:
+		key = "not-yet.stairs-both"
+	case b.topic == "walking":
+		key = "not-yet.stairs-crutches"
+	}
+	return h.w.Say(key, "good", h.legIn(b.side.Opposite()), "leg", h.legIn(b.side))
+}
+
+// closedActivities are the activities of the program that are not open; the steps of sport after the next one stand in
+// one line behind it.
 func (h handout) closedActivities() (facts []Fact) {
 	for _, a := range h.Activities {
-		if a.State == "open" || a.Activity == nil {
+		if a.State == "open" || a.Activity == nil || h.laterStep(a.Activity.ID) {
 			continue
 		}
 		facts = append(facts, fact(a.Activity.Title, h.activity(a)))
+		if steps := h.sportSteps(); len(steps) > 0 && steps[0].Activity.ID == a.Activity.ID {
+			facts = append(facts, fact(h.w.Say("activity.after"), h.laterSteps()))
+		}
 	}
 	return facts
 }

@@ -91,9 +91,9 @@ func (d *desk) deskDates() Part {
 	if len(d.p.Dates) == 0 {
 		return d.part("desk-dates", d.note("no-dates"))
 	}
-	table := d.table("dates", d.say("dates-caption"), "on", "what", "missing", "set-by")
+	table := d.table("dates", d.say("dates-caption"), "on", "leg", "what", "missing", "set-by")
 	for _, line := range d.p.Dates {
-		table.row("", d.w.Day(line.On), d.dateOf(line), strings.Join(line.Missing, ", "), d.word("set-by", line.SetBy))
+		table.row("", d.w.Day(line.On), d.legOfLimit(line.Side), d.dateOf(line), strings.Join(line.Missing, ", "), d.word("set-by", line.SetBy))
 	}
 	return d.part("desk-dates", table)
 }

@@ -20,10 +20,10 @@ func PlanJSON(p *plan.Plan) []byte {
 	out := planJSON{
 		Format: 1, Client: p.Client.Code, Program: p.Program.ID, AsOf: p.AsOf,
 		Block: blockJSON{p.Block.Number, p.Block.Starts, p.Block.Weeks},
-		Stage: stageIn(p.Stage), Findings: findingsIn(p, t), Criteria: criteriaIn(allCriteriaAtTop(p), t),
+		Stage: stageIn(p.Stage), Findings: findingsIn(p, t), Criteria: criteriaIn(allCriteriaAtTop(p), t), Goals: goalsIn(p.Goals, t),
 		Prescriptions: prescriptionsIn(p.Prescriptions, t), Dropped: droppedIn(p.Dropped), Flags: flagsIn(p.Flags),
-		Limits: limitsIn(p.Limits), Activities: activitiesIn(p.Activities), Symptoms: symptomsIn(p.Symptoms),
-		Sessions: sessionsIn(p.Sessions), Dates: datesIn(p.Dates), Overrides: overridesIn(p.Overrides),
+		Limits: limitsIn(p.Limits, t), Activities: activitiesIn(p.Activities), Symptoms: symptomsIn(p.Symptoms),
+		Sessions: sessionsIn(p.Sessions), Minutes: p.Minutes, Dates: datesIn(p.Dates), Overrides: overridesIn(p.Overrides),
 		Basis: basisIn(t, t.order, nil),
 	}
 	return indentedJSON(out)
@@ -95,6 +95,7 @@ type (
 		Stage         stageJSON           `json:"stage"`
 		Findings      []findingJSON       `json:"findings"`
 		Criteria      []criterionJSON     `json:"criteria"`
+		Goals         []goalJSON          `json:"goals"`
 		Prescriptions []prescriptionJSON  `json:"prescriptions"`
 		Dropped       []droppedJSON       `json:"dropped"`
 		Flags         []flagJSON          `json:"flags"`
@@ -102,6 +103,7 @@ type (
 		Activities    []activityJSON      `json:"activities"`
 		Symptoms      symptomsJSON        `json:"symptoms"`
 		Sessions      []sessionJSON       `json:"sessions"`
+		Minutes       map[string]int      `json:"minutes,omitempty"` // about, by id of the session
 		Dates         []dateJSON          `json:"dates"`
 		Overrides     []overrideJSON      `json:"overrides"`
 		Basis         map[string]stepJSON `json:"basis"`
@@ -119,6 +121,7 @@ type (
 		Earned          string    `json:"earned"`
 		Recorded        bool      `json:"recorded"`
 		Ahead           bool      `json:"ahead,omitempty"`
+		Short           []string  `json:"short,omitempty"` // what was missing on the day a stage was recorded without being earned
 		Next            *nextJSON `json:"next"`
 	}
 	nextJSON struct {
@@ -140,6 +143,7 @@ type (
 	dateJSON struct {
 		On      unit.Day       `json:"on"`
 		Kind    string         `json:"kind"`
+		Side    unit.Side      `json:"side,omitempty"` // of a limit: the leg
 		What    string         `json:"what,omitempty"`
 		Title   string         `json:"title,omitempty"`
 		Allow   *allowanceJSON `json:"allow,omitempty"`
@@ -158,6 +162,11 @@ type (
 
 func stageIn(s plan.StageState) stageJSON {
 	out := stageJSON{Set: phaseID(s.Set), Since: s.Since, WeeksSinceEvent: s.WeeksSince, Earned: phaseID(s.Earned), Recorded: s.Recorded, Ahead: s.Ahead}
+	for _, c := range s.Short {
+		if !c.Passed() {
+			out.Short = append(out.Short, c.ID)
+		}
+	}
 	if s.Next != nil {
 		out.Next = &nextJSON{s.Next.ID, missingFor(s, s.Next.ID)}
 	}
@@ -201,7 +210,7 @@ func sessionsIn(days []plan.SessionDay) []sessionJSON {
 func datesIn(dates []plan.DateLine) []dateJSON {
 	out := []dateJSON{}
 	for _, d := range dates {
-		line := dateJSON{On: d.On, Kind: d.Kind, What: d.What, Title: d.Title, Missing: d.Missing, SetBy: d.SetBy}
+		line := dateJSON{On: d.On, Kind: d.Kind, Side: d.Side, What: d.What, Title: d.Title, Missing: d.Missing, SetBy: d.SetBy}
 		if d.Allow != nil {
 			allow := allowanceIn(*d.Allow)
 			line.Allow = &allow

@@ -12,6 +12,7 @@ type (
 		Role     string     `json:"role"`
 		Slot     string     `json:"slot,omitempty"`
 		Device   string     `json:"device,omitempty"`
+		Level    int        `json:"level,omitempty"` // of a ladder: the rung to begin on, from 1
 		Sessions []string   `json:"sessions,omitempty"`
 		Weeks    []weekJSON `json:"weeks"`
 	}
@@ -52,7 +53,7 @@ type (
 func prescriptionsIn(all []plan.Prescription, t *trail) []prescriptionJSON {
 	out := []prescriptionJSON{}
 	for _, pr := range all {
-		one := prescriptionJSON{Exercise: pr.Exercise.ID, Side: pr.Side, Role: pr.Role, Sessions: pr.Sessions, Weeks: []weekJSON{}}
+		one := prescriptionJSON{Exercise: pr.Exercise.ID, Side: pr.Side, Role: pr.Role, Level: pr.Level, Sessions: pr.Sessions, Weeks: []weekJSON{}}
 		if pr.Slot != nil {
 			one.Slot = pr.Slot.ID
 		}

@@ -28,7 +28,8 @@ func (d *desk) prescription(pr plan.Prescription) Node {
 		d.labelled("slot", d.slot(pr.Slot)),
 		d.labelled("device", d.device(pr)),
 		d.labelled("setup", d.setup(pr)),
-		d.labelled("sessions", strings.Join(pr.Sessions, ", ")),
+		d.labelled("sessions", d.sessions(pr)),
+		d.labelled("level", d.level(pr)),
 		d.labelled("tested", d.tested(pr)),
 		d.labelled("maximum", d.maximum(pr)),
 	), d.weeks(pr)}
@@ -36,6 +37,26 @@ func (d *desk) prescription(pr plan.Prescription) Node {
 		nodes = append(nodes, bullets("sum", lines...))
 	}
 	return group("prescription", d.say("prescription", "exercise", pr.Exercise.Title, "leg", d.roleOf(pr)), 3, nodes...)
+}
+
+// sessions are the sessions of a prescription, each with its length where that is known.
+func (d *desk) sessions(pr plan.Prescription) string {
+	all := make([]string, len(pr.Sessions))
+	for i, id := range pr.Sessions {
+		all[i] = id
+		if n := d.p.Minutes[id]; n > 0 {
+			all[i] = d.say("session-minutes", "session", id, "n", n)
+		}
+	}
+	return strings.Join(all, ", ")
+}
+
+// level is the rung of a ladder to begin on.
+func (d *desk) level(pr plan.Prescription) string {
+	if pr.Level == 0 {
+		return ""
+	}
+	return d.say("level", "n", pr.Level, "all", len(pr.Exercise.Levels))
 }
 
 // roleOf names the leg of a prescription by the role that the plan gave it.
@@ -123,7 +144,7 @@ func (d *desk) weekOf(w plan.WeekDose, loaded bool) []string {
 	}
 	cells := []string{d.say(due), d.dose(w.Dose), d.rangeOf(w)}
 	if loaded {
-		cells = append(cells, d.plates(w), amount(w.Moved), amount(w.Share), amount(w.Implied))
+		cells = append(cells, d.plates(w), amount(w.Moved), amount(w.Share), left(w.Implied))
 	}
 	return append(cells, why)
 }

@@ -210,6 +210,93 @@ func sampleBare() *plan.Plan {
 	return &plan.Plan{Clinic: &client.Clinic{Name: "Saltmarsh", Emergency: "999"}, Client: c, Block: &c.Blocks[0], AsOf: day("2026-04-06")}
 }
 
+// sampleDonor is week 12 of a left knee whose graft came from the right leg, which has limits of its own.
+func sampleDonor() *plan.Plan {
+	p := samplePlan()
+	p.Client.OtherLeg = unit.Donor
+	p.Client.Events[0].GraftFrom = unit.Right
+	for i := range p.Limits {
+		p.Limits[i].Side = unit.Left
+	}
+	p.Limits = append(p.Limits, plan.Window{Side: unit.Right, Kind: unit.HamstringWork, Allow: unit.Allowance{Grade: unit.Active}, From: day("2026-01-12"), Lifts: day("2026-04-27"), SetBy: "program", Wins: true})
+	p.Dates = append(p.Dates, plan.DateLine{Side: unit.Right, On: day("2026-04-27"), Kind: "lifts", What: "hamstring-work"},
+		plan.DateLine{Side: unit.Left, On: day("2026-04-27"), Kind: "loosens", What: "loaded-bend", Allow: &unit.Allowance{Range: reach(0, 90)}})
+	for i := range p.Prescriptions {
+		if p.Prescriptions[i].Role == "other" {
+			p.Prescriptions[i].Role = "donor"
+		}
+	}
+	return p
+}
+
+// sampleBoth is both knees operated on one day: every limit stands for both legs.
+func sampleBoth() *plan.Plan {
+	p := sampleEarly()
+	p.Client.Events[0].Side = unit.Both
+	p.Symptoms.Held = &client.Hold{From: p.Block.Starts, By: "imbali", Reason: "swelling: after a walk"}
+	limits := p.Limits
+	p.Limits = nil
+	for _, side := range []unit.Side{unit.Left, unit.Right} {
+		for _, l := range limits {
+			l.Side = side
+			p.Limits = append(p.Limits, l)
+		}
+		p.Dates = append(p.Dates, plan.DateLine{Side: side, On: day("2026-05-04"), Kind: "lifts", What: "weight-bearing"})
+	}
+	left := p.Prescriptions[0]
+	left.Side = unit.Left
+	p.Prescriptions = append(p.Prescriptions, left)
+	p.Dropped = []plan.Dropped{{Slot: "squat", Exercise: "wall-sit", Side: unit.Both, Week: 1, Paused: true}, {Slot: "press", Exercise: "leg-press-single", Side: unit.Left, Week: 1, Paused: true}}
+	return p
+}
+
+// sampleYoung is a girl of 15 with a second knee operated before, a ladder of running, sport in steps, goals.
+func sampleYoung() *plan.Plan {
+	p := samplePlan()
+	p.Client.Born, p.Client.Guardian, p.Client.OtherLeg = client.Month{Year: 2010, Month: 9}, "mother", unit.OperatedToo
+	p.Minutes = map[string]int{"a": 40, "b": 55}
+	run := &program.Exercise{ID: "running-levels", Title: "Run by levels", Describe: "Walking and jogging by turns.", Side: program.BothLegs, ResistedBy: program.Distance,
+		Words:  program.Words{Steps: []string{"Walk until you are warm.", "Do your level once."}, Cues: []program.Cue{{Text: "All done, no more pain? Go up 1 level."}}},
+		Levels: []program.Level{{Do: "Jog the straights, walk the curves. 8 laps.", Indoor: "Walk 160 m, jog 160 m. 10 times."}, {Do: "Jog all the way. 8 laps."}}}
+	starts := p.Block.Starts
+	p.Prescriptions = append(p.Prescriptions,
+		plan.Prescription{Exercise: run, Side: unit.Both, Role: "both", Level: 2, Sessions: []string{"a"}, Weeks: sampleDoses(starts, program.Dose{Reps: n(1)}, func(int, *plan.WeekDose) {}, 1, 2, 3, 4)},
+		plan.Prescription{Exercise: sampleExercises()["hop-and-stick"], Side: unit.Right, Role: "operated", Sessions: []string{"b"},
+			Weeks: sampleDoses(starts, program.Dose{Sets: n(3), Contacts: n(6), Rest: sec(60)}, func(int, *plan.WeekDose) {}, 1, 2, 4)},
+		plan.Prescription{Exercise: sampleExercises()["hop-and-stick"], Side: unit.Right, Role: "operated", Sessions: []string{"b"}, Device: &samplePress,
+			Weeks: sampleDoses(starts, program.Dose{Sets: n(2), Contacts: n(4)}, func(int, *plan.WeekDose) {}, 3)})
+	step := func(id, title, from string) plan.ActivityState {
+		return plan.ActivityState{Activity: &program.Activity{ID: id, Title: title, Sport: true}, State: "closed", NotBefore: day(from), Missing: []string{id + ".time", id + ".hop-single.lsi"}}
+	}
+	p.Activities = append(p.Activities, step("part-training", "Part of training", "2026-10-12"), step("contact", "Contact", "2026-11-12"), step("match", "A whole match", "2026-11-12"))
+	for _, a := range p.Activities[1:] {
+		p.Dates = append(p.Dates, plan.DateLine{On: a.NotBefore, Kind: "not-before", What: a.Activity.ID, Title: a.Activity.Title, Missing: a.Missing})
+	}
+	goal := func(measure, state, by string, tell program.Tell, mark program.Mark, sense string) plan.GoalState {
+		return plan.GoalState{Goal: &program.Goal{Measure: measure, Tell: tell, Standing: unit.ToolDefault}, Mark: mark, Sense: sense, State: state, By: day(by)}
+	}
+	p.Goals = []plan.GoalState{goal("extension", "late", "2026-02-09", "surgeon", program.Mark{Unit: "°"}, "at most"), goal("flexion", "not yet", "2026-05-04", "", program.Mark{Number: 120, Unit: "°"}, "at least"),
+		goal("effusion", "reached", "2026-03-02", "", program.Mark{Grade: unit.GradeTrace}, "at most"), goal("quads-lag", "not tested", "2026-03-02", "", program.Mark{Unit: "°"}, "at most"),
+		goal("knee-extension.lsi", "late", "2026-03-30", "", program.Mark{Number: 70, Unit: "%"}, "at least"), goal("lefs", "not yet", "2026-05-04", "", program.Mark{Number: 60}, "at least")}
+	return p
+}
+
+// sampleTouch is week 1 after an injury, with no operation: a foot that may only touch the floor, a brace off at night.
+func sampleTouch() *plan.Plan {
+	p := sampleEarly()
+	no := false
+	p.Client.Events[0].Kind = client.Injury
+	part, mass := unit.Percent(15), unit.Kilograms(10)
+	p.Limits[0].Allow = unit.Allowance{Part: &part, PartMass: &mass}
+	p.Limits[1].Allow = unit.Allowance{Range: reach(0, 60), Night: &no}
+	for i := range p.Prescriptions {
+		if p.Prescriptions[i].Role == "operated" {
+			p.Prescriptions[i].Role = "index"
+		}
+	}
+	return p
+}
+
 func samples() map[string]*plan.Plan {
 	step := samplePlan()
 	step.Symptoms = plan.Symptoms{Action: plan.StepBack, Level: "exercise", Exercises: []string{"leg-press-single"}}
@@ -217,5 +304,6 @@ func samples() map[string]*plan.Plan {
 	hop.Client.Events[0].Kind, hop.Client.Events[0].Side = client.Injury, unit.Right
 	hop.Prescriptions = []plan.Prescription{{Exercise: sampleExercises()["hop-and-stick"], Side: unit.Right, Role: "index", Sessions: []string{"a"},
 		Weeks: sampleDoses(hop.Block.Starts, program.Dose{Sets: n(3), Reps: n(5), Contacts: n(15), Reserve: n(0)}, func(int, *plan.WeekDose) {}, 1, 2, 3, 4)}}
-	return map[string]*plan.Plan{"later": samplePlan(), "early": sampleEarly(), "bare": sampleBare(), "step-back": step, "hop": hop}
+	return map[string]*plan.Plan{"later": samplePlan(), "early": sampleEarly(), "bare": sampleBare(), "step-back": step, "hop": hop,
+		"donor": sampleDonor(), "both": sampleBoth(), "young": sampleYoung(), "touch": sampleTouch()}
 }

@@ -12,9 +12,17 @@ import (
 func (h handout) smallPrint() Part {
 	w := h.w
 	return h.part("small-print", w.Say("small.title"),
-		bullets("", w.Say("small.only-you"), w.Say("small.no-visit"), w.Say("small.first"), w.Say("small.no-send")),
+		bullets("", w.Say("small.only-you"), w.Say("small.no-visit"), h.firstWord(), w.Say("small.no-send"), h.smallYoung()),
 		h.sources(),
 		paragraph("plan-id", w.Say("small.plan", "id", h.planID(), "version", h.Tool)))
+}
+
+// firstWord is whose word comes before the page.
+func (h handout) firstWord() string {
+	if h.unhurt() {
+		return h.w.Say("small.first-doctor")
+	}
+	return h.w.Say("small.first")
 }
 
 // planID names the plan: code, block, and the day as of which it was computed.

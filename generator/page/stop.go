@@ -1,22 +1,25 @@
 package page
 
 import (
-	"paceleaf/generator/plan"
+	"slices"
 	"strings"
 
+	"paceleaf/generator/plan"
 	"paceleaf/generator/unit"
 )
 
 // firstWeeks is how long after the event clots and infection lead the list. Chosen: rules.md 31.
 const firstWeeks = 6
 
-// The red flags, each in its level. All stand on every page; the week only changes their order.
+// The red flags, each in its level. All stand on every page, but a wound's where there was no operation; the week only
+// changes their order.
 var (
 	flagsEmergency  = []string{"chest", "blood", "faint", "foot", "bleeding"}
 	flagsEarly      = []string{"calf", "fever", "wound", "hot-knee"}
 	flagsLater      = []string{"pop", "giving-way", "locked", "sudden-swelling"}
 	flagsTodayToo   = []string{"worst-pain"}
 	flagsSoon       = []string{"less-straight", "still-swollen", "touch", "numb", "unsure"}
+	flagOfAWound    = "wound" // left out where there was no operation at all
 	onlyInThePhones = "0123456789"
 )
 
@@ -25,9 +28,15 @@ func (h handout) stop() Part {
 	w := h.w
 	today := append(append([]string{}, flagsEarly...), flagsLater...)
 	lead := w.Say("stop.lead-early")
-	if h.weeksSince() >= firstWeeks {
+	switch late := h.weeksSince() >= firstWeeks; {
+	case late || h.unhurt() && !h.injured():
 		today = append(append([]string{}, flagsLater...), flagsEarly...)
 		lead = w.Say("stop.lead-later")
+	case h.unhurt():
+		lead = w.Say("stop.lead-injury")
+	}
+	if h.unhurt() {
+		today = slices.DeleteFunc(today, func(f string) bool { return f == flagOfAWound })
 	}
 	return h.part("stop", w.Say("stop.title"),
 		paragraph("lead", lead),

@@ -119,17 +119,13 @@ func tidySpans(spans []Span) (tidied []Span) {
 	return tidied
 }
 
-// squeeze makes every run of spaces and line ends one space, and drops what no page may hold. A space that does not
-// break stays.
+// squeeze makes every run of spaces and line ends one space, and drops what no page may hold. A space that does not break
+// becomes a plain one too: whoever searches a page for "3 × 10" finds it, in the file and in a mail.
 func squeeze(text string) string {
 	var b strings.Builder
 	space := false
 	for _, r := range strings.ToValidUTF8(text, string(utf8.RuneError)) {
 		switch {
-		case r == '\u00a0' || r == '\u202f':
-			b.WriteRune(r)
-			space = false
-			continue
 		case unicode.IsSpace(r):
 			if !space {
 				b.WriteByte(' ')

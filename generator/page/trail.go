@@ -103,6 +103,9 @@ func rootsOf(p *plan.Plan) (roots []*basis.Step) {
 			roots = append(roots, pr.OneRM.Step())
 		}
 	}
+	for _, l := range p.Limits {
+		roots = append(roots, l.PartLoad.Step())
+	}
 	return append(roots, testSteps(p.Found)...)
 }
 

@@ -51,7 +51,7 @@ func (h handout) week(week plan.Week) Node {
 		nodes = []Node{paragraph("how", w.Say("weeks.none"))}
 	}
 	if week.Away != nil {
-		nodes = append(nodes, paragraph("note", w.Say("weeks.away", "place", h.placeName(week.Away.Place), "when", h.runs(week.Away.From, week.Away.Until))))
+		nodes = append(nodes, h.awayNote(week.Away))
 	}
 	n := group(class, w.Say("weeks.week", "week", week.Number, "days", h.runs(week.Starts, week.Ends)), 3, nodes...)
 	n.ID = "week-" + strconv.Itoa(week.Number)
@@ -96,21 +96,21 @@ func (h handout) sessionIDs() (ids []string) {
 	return ids
 }
 
-// inSessions lists what belongs to each session, where there are several.
+// inSessions lists what belongs to each session, with its length, where there are several or the length is known.
 func (h handout) inSessions() Node {
 	ids := h.sessionIDs()
-	if len(ids) < 2 {
+	if len(ids) < 2 && len(h.Minutes) == 0 {
 		return Node{}
 	}
 	facts := factual("sessions")
 	for _, id := range ids {
 		var titles []string
 		for _, m := range h.moves() {
-			if m.in(id) {
+			if m.in(id) && !slices.Contains(titles, m.Exercise.Title) {
 				titles = append(titles, m.Exercise.Title)
 			}
 		}
-		facts.Facts = append(facts.Facts, fact(h.sessionName(id), h.w.Join(titles)))
+		facts.Facts = append(facts.Facts, fact(h.sessionWithLength(id), h.w.Join(titles)))
 	}
 	return facts
 }

@@ -13,16 +13,29 @@ func (d *desk) weighed() Part {
 	if len(d.p.Limits) == 0 {
 		return d.part("weighed", d.note("no-limits"))
 	}
-	table := d.table("limits", d.say("limits-caption"), "limit", "allows", "wins", "from", "lifts", "set-by", "rule", "why", "stands")
+	table := d.table("limits", d.say("limits-caption"), "limit", "leg", "allows", "wins", "from", "lifts", "set-by", "rule", "why", "stands")
 	for _, l := range d.p.Limits {
 		class := "loses"
 		if l.Wins {
 			class = "wins"
 		}
-		table.row(class, d.kinds(l.Kind, l.On), d.allows(l), d.wins(l), d.w.Day(l.From), d.liftsOn(l), d.setBy(l),
+		table.row(class, d.kinds(l.Kind, l.On), d.legOfLimit(l.Side), d.allows(l), d.wins(l), d.w.Day(l.From), d.liftsOn(l), d.setBy(l),
 			nonEmpty(", ", l.Source, d.word("standing", string(l.Standing))), nonEmpty("; ", l.Reason, l.Note), standsAt(l.At, nil))
 	}
-	return d.part("weighed", table, d.note("limits-note"))
+	c := &chain{}
+	var lines []string
+	for _, l := range d.p.Limits {
+		lines = append(lines, sums(c, l.PartLoad.Step())...)
+	}
+	return d.part("weighed", table, d.note("limits-note"), bullets("sum", lines...))
+}
+
+// legOfLimit is the leg that a limit binds; one that names none binds the event's.
+func (d *desk) legOfLimit(side unit.Side) string {
+	if side == "" {
+		return ""
+	}
+	return d.leg(side)
 }
 
 // kinds is the kind of a limit, and the only exercises that it speaks of.
@@ -61,6 +74,9 @@ func (s sheet) allowance(a unit.Allowance) string {
 	}
 	if a.PartMass != nil {
 		all = append(all, s.say("allows-weight", "weight", withUnit(resultNumber(float64(*a.PartMass)), "kg")))
+	}
+	if a.BothOnly {
+		all = append(all, s.say("allows-both-only"))
 	}
 	if a.Locked != nil {
 		all = append(all, s.say("allows-locked", "bend", degreesText(*a.Locked)))

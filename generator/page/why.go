@@ -11,17 +11,21 @@ import (
 // nearestShown is how many ids are offered for one that is not known; chosen: a glance.
 const nearestShown = 5
 
-// WhyText says where a number of a plan came from. Without an id it lists every id with its value, one a line, a blank
-// line between things; with one it prints the chain. For an id that is not known it lists the nearest, and ok is false.
+// WhyText says where a number of a plan came from, or why a criterion stands as it does. Without an id it lists every id
+// with its value, one a line, a blank line between things; with one it prints the chain. For an id that is not known it lists the nearest, and ok is false.
 // line looks up the line of a typed value; it may be nil.
 func WhyText(p *plan.Plan, id string, line func(basis.Origin) int) (text string, ok bool) {
 	t := trailOf(p)
+	criteria, ids := criteriaByID(p)
 	if id == "" {
-		return t.list(), true
+		return t.list(criteria, ids), true
+	}
+	if c, known := criteria[id]; known {
+		return inLines(append(whyCriterion(c), chainOf(c, line)...)), true
 	}
 	s, known := t.steps[id]
 	if !known {
-		return inLines(t.nearest(id)), false
+		return inLines(nearestOf(id, t.named(), ids)), false
 	}
 	return inLines(Chain(s, line)), true
 }
@@ -32,26 +36,44 @@ func WhyJSON(p *plan.Plan, id string, line func(basis.Origin) int) (data []byte,
 		return PlanJSON(p), true
 	}
 	t := trailOf(p)
+	criteria, ids := criteriaByID(p)
 	s, known := t.steps[id]
-	if !known {
+	c, asked := criteria[id]
+	if !known && !asked {
 		return indentedJSON(struct {
 			Format  int      `json:"format"`
 			ID      string   `json:"id"`
 			Nearest []string `json:"nearest"`
-		}{1, id, t.nearest(id)}), false
+		}{1, id, nearestOf(id, t.named(), ids)}), false
 	}
 	var below []string
-	basis.Walk(s, func(s *basis.Step) { below = append(below, t.id(s)) })
+	var criterion *criterionJSON
+	from := []*basis.Step{s}
+	if asked {
+		one := criterionIn(c, t)
+		criterion, from = &one, []*basis.Step{c.Found}
+		for _, choice := range c.Any {
+			from = append(from, choice.Found)
+		}
+	}
+	for _, s := range from {
+		basis.Walk(s, func(s *basis.Step) {
+			if name := t.id(s); name != "" { // a step of the day on which a stage was recorded has none
+				below = append(below, name)
+			}
+		})
+	}
 	return indentedJSON(struct {
-		Format int                 `json:"format"`
-		ID     string              `json:"id"`
-		Basis  map[string]stepJSON `json:"basis"`
-	}{1, id, basisIn(t, below, line)}), true
+		Format    int                 `json:"format"`
+		ID        string              `json:"id"`
+		Criterion *criterionJSON      `json:"criterion,omitempty"`
+		Basis     map[string]stepJSON `json:"basis"`
+	}{1, id, criterion, basisIn(t, below, line)}), true
 }
 
-// list is every named number, sorted by id: things of one name stand together.
-func (t *trail) list() string {
-	ids := t.named()
+// list is every named number and every criterion, sorted by id: things of one name stand together.
+func (t *trail) list(criteria map[string]plan.Criterion, more []string) string {
+	ids := allIDs(t.named(), more)
 	widest := 0
 	for _, id := range ids {
 		widest = max(widest, len([]rune(id)))
@@ -66,7 +88,13 @@ func (t *trail) list() string {
 			thing = first
 		}
 		gap := strings.Repeat(" ", widest-len([]rune(id))+2)
-		lines = append(lines, id+gap+worth(t.steps[id]))
+		value := ""
+		if c, asked := criteria[id]; asked {
+			value = criterionWorth(c)
+		} else {
+			value = worth(t.steps[id])
+		}
+		lines = append(lines, id+gap+value)
 	}
 	return inLines(lines)
 }
@@ -90,9 +118,16 @@ func worth(s *basis.Step) string {
 	return outcome(s)
 }
 
-// nearest are the ids that look most like a mistyped one.
-func (t *trail) nearest(id string) []string {
-	ids := t.named()
+// allIDs are the ids of numbers and of criteria, each once, sorted.
+func allIDs(numbers, criteria []string) []string {
+	ids := slices.Concat(numbers, criteria)
+	slices.Sort(ids)
+	return slices.Compact(ids)
+}
+
+// nearestOf are the ids that look most like a mistyped one.
+func nearestOf(id string, numbers, criteria []string) []string {
+	ids := allIDs(numbers, criteria)
 	slices.SortStableFunc(ids, func(a, b string) int { return apart(id, a) - apart(id, b) })
 	return ids[:min(nearestShown, len(ids))]
 }

@@ -1,10 +1,9 @@
 package page
 
 import (
+	"cmp"
 	"slices"
 	"strings"
-
-	"cmp"
 
 	"paceleaf/generator/basis"
 	"paceleaf/generator/plan"
@@ -22,7 +21,7 @@ func Worksheet(p *plan.Plan, w *words.Words) View {
 		Title:   d.say("worksheet-window", "code", code, "block", p.Block.Number),
 		Draft:   d.say("draft"),
 		Running: d.say("worksheet-running", "code", code, "day", w.Day(p.AsOf)),
-		Parts: []Part{d.deskHead(), d.attention(), d.asked(), d.bothLegs(), d.prescribed(), d.passedOver(), d.weighed(), d.deviations(),
+		Parts: []Part{d.deskHead(), d.attention(), d.asked(), d.goals(), d.bothLegs(), d.prescribed(), d.passedOver(), d.weighed(), d.deviations(),
 			d.deskDates(), d.named(), d.signOff(), d.earlier(), d.typedIn()},
 	}
 	v.Parts = slices.DeleteFunc(v.Parts, func(p Part) bool { return len(kept(p.Nodes)) == 0 })
@@ -112,12 +111,21 @@ func (d *desk) leg(s unit.Side) string {
 		role = "leg-operated"
 	case s == d.p.Event.Side:
 		role = "leg-index"
+	case d.p.Client.OtherLeg == unit.Donor:
+		role = "leg-donor"
+	case d.p.Client.OtherLeg == unit.OperatedToo:
+		role = "leg-operated-too"
 	}
 	return d.say(role, "side", d.word("side", string(s)))
 }
 
 func (d *desk) signOff() Part {
-	return d.part("sign-off", d.note("sign-off"), factual("signature", d.labelled("signed-by", d.say("to-fill")), d.labelled("signed-on", d.say("to-fill"))))
+	guardian := ""
+	if d.p.Young() {
+		guardian = d.say("guardian-signs", "who", cmp.Or(d.p.Client.Guardian, d.say("no-guardian")), "line", d.say("to-fill"))
+	}
+	return d.part("sign-off", d.note("sign-off"), factual("signature", d.labelled("signed-by", d.say("to-fill")), d.labelled("signed-on", d.say("to-fill")),
+		d.labelled("guardian", guardian)))
 }
 
 // typedIn lists every typed value behind the plan, in the order of files and keys; the trials of one list on one line.

@@ -100,3 +100,20 @@ func TestRule03_AwayOnAnotherMat(t *testing.T) {
 		}
 	}
 }
+
+// Rule 26: running every other day and at most four times a week (Delaware running table, Ann Joint 2018;3:40).
+func TestRule26_RunningDays(t *testing.T) {
+	for days, want := range map[string]string{`["mon", "wed", "fri"]`: "", `["mon", "tue"]`: "running-days-too-close", `["sun", "mon"]`: "running-days-too-close"} {
+		w := who{date: "2025-10-06", starts: "2026-04-06", days: days,
+			more: "[[opened]]\nid = \"running\"\nfrom = 2026-03-02\nby = \"imbali\"\n", files: own(`"running-levels"`)}
+		got := ""
+		for _, f := range w.plan(t).Flags {
+			if f.ID == "running-days-too-close" || f.ID == "too-many-runs" {
+				got = f.ID
+			}
+		}
+		if got != want {
+			t.Errorf("%s: %q, want %q", days, got, want)
+		}
+	}
+}

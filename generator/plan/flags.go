@@ -42,6 +42,7 @@ func (p *planner) flags() {
 	p.flagLooks()
 	p.flagLoads()
 	p.flagDays()
+	p.flagRuns()
 	for _, o := range p.plan.Overrides {
 		if !o.Applied {
 			p.flag("override-without-effect", o.Override.Exercise, "the override of %s changes nothing in this block", o.Override.Exercise)
@@ -129,6 +130,38 @@ func (p *planner) flagDays() {
 					return
 				}
 			}
+		}
+	}
+}
+
+// Running (rules 26): every other day, at most four times a week. Source: Delaware running table, Ann Joint 2018;3:40.
+const (
+	runsApart   = 2 // days
+	runsInAWeek = 4
+)
+
+// flagRuns says where running days lie closer than every other day, or where a week has too many.
+func (p *planner) flagRuns() {
+	var runs []SessionDay
+	for _, s := range p.plan.Sessions {
+		for _, r := range p.plan.Prescriptions {
+			if r.Exercise.Names(unit.Running) && slices.Contains(r.Sessions, s.Session) &&
+				slices.ContainsFunc(r.Weeks, func(w WeekDose) bool { return w.Week == s.Week }) {
+				runs = append(runs, s)
+				break
+			}
+		}
+	}
+	inWeek := map[int]int{}
+	for i, s := range runs {
+		inWeek[s.Week]++
+		if i > 0 && s.Day.Sub(runs[i-1].Day) < runsApart && s.Day != runs[i-1].Day {
+			p.flag("running-days-too-close", "running", "running on %s and on %s: every other day at most", runs[i-1].Day, s.Day)
+			return
+		}
+		if inWeek[s.Week] > runsInAWeek {
+			p.flag("too-many-runs", "running", "more than %d running days in week %d", runsInAWeek, s.Week)
+			return
 		}
 	}
 }

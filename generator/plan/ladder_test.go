@@ -30,7 +30,7 @@ func TestRule17b_TheRungOfALadder(t *testing.T) {
 		{"tomorrow", onLevel("running", "2026-03-30", "2") + onLevel("running", "2026-04-07", "3"), 2, "", "tomorrow's is not yet"},
 		{"of another operation", onLevel("running", "2025-03-03", "3") + opened("running", "2026-04-06"), 1, "", "climbed before this operation"},
 		{"beyond the ladder", onLevel("running", "2026-04-06", "4"), 0, "the ladder of running has 3 levels, not 4", "a rung that is not there is a mistake, never cut down in silence"},
-		{"no ladder", opened("running", "2026-04-06") + onLevel("dancing", "2026-04-06", "2"), 1, "question: clients/tern-04/client.toml:25: no exercise of program acl-reconstruction has a ladder for dancing", "a level that has no effect is asked about"},
+		{"no ladder", opened("running", "2026-04-06") + onLevel("dancing", "2026-04-06", "2"), 1, "clients/tern-04/client.toml:21: no exercise of program acl-reconstruction has a ladder for dancing", "a level that has no effect is asked about"},
 	} {
 		t.Run(row.name, func(t *testing.T) {
 			w := who{starts: "2026-04-06", weeks: 1, more: row.more, files: bare(rows("kneeling", "", "", "{ week = 0, allowed = true }"), activities, `"stairs"`)}

@@ -1,0 +1,38 @@
+package page
+
+import "paceleaf/generator/plan"
+
+// goals are what the knee should have reached by now or later, and whom to tell of what is late. They open and close nothing.
+func (d *desk) goals() Part {
+	if len(d.p.Goals) == 0 {
+		return Part{}
+	}
+	table := d.table("goals", d.say("goals-caption"), "id", "found", "wanted", "on", "by", "state", "tell", "rule")
+	for _, g := range d.p.Goals {
+		class, tell := "", ""
+		if g.State == "late" {
+			class = "missing"
+		}
+		if g.State != "reached" {
+			tell = d.word("set-by", string(g.Goal.Tell))
+		}
+		table.row(class, g.Goal.Measure, foundOf(g), d.wantedOf(g), d.w.Day(g.On), d.w.Day(g.By), d.word("goal-state", g.State), tell,
+			nonEmpty("; ", nonEmpty(", ", g.Goal.Source, d.word("standing", string(g.Goal.Standing))), g.Goal.Note))
+	}
+	return d.part("goals", table, d.note("goals-note"))
+}
+
+func foundOf(g plan.GoalState) string {
+	if g.Found == nil || g.Found.Refuse {
+		return ""
+	}
+	return outcome(g.Found)
+}
+
+func (d *desk) wantedOf(g plan.GoalState) string {
+	mark := withUnit(significant(g.Mark.Number, inputDigits), g.Mark.Unit)
+	if g.Mark.Grade != "" {
+		mark = d.word("grade", string(g.Mark.Grade))
+	}
+	return d.word("sense", g.Sense, "mark", mark)
+}
