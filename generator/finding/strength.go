@@ -10,7 +10,7 @@ import (
 	"paceleaf/generator/unit"
 )
 
-// spreadLimit is the spread of trials above which a test is doubtful. Common practice, no derived limit (measurement.md 1).
+// spreadLimit is the spread of trials above which a test is doubtful. Common practice, no source derives one.
 const spreadLimit unit.Percent = 10
 
 // strength takes one test of force: score of the trials, torque, correction for gravity, per kilogram, symmetry.

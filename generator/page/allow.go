@@ -28,6 +28,8 @@ func (h handout) allows(side unit.Side, kind unit.Kind, on []unit.Kind, a unit.A
 		return strings.TrimSpace(h.reach(side, kind, *a.Range) + " " + h.bothOnly(a))
 	case closed(a) && kind == unit.AddedWeight && slices.Contains(on, unit.StraighteningUnderLoad):
 		return h.w.Say("limit.added-weight-straightening")
+	case closed(a) && kind == unit.MaximalEffort && slices.Contains(on, unit.HamstringWork):
+		return h.w.Say("limit.maximal-effort-hamstrings")
 	case closed(a) && slices.Contains(closable, kind):
 		return h.w.Say("limit."+string(kind)+"-closed", "leg", h.legIn(side), "knee", h.kneeIn(side))
 	}

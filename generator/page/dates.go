@@ -13,8 +13,13 @@ import (
 func (h handout) dates() Part {
 	w := h.w
 	facts := factual("dates")
-	for _, d := range h.gatheredDates() {
-		if says := h.dateLine(d); says != "" {
+	lines := h.gatheredDates()
+	for i, d := range lines {
+		says := h.dateLine(d)
+		if d.Kind == "lifts" {
+			says = h.lifting(lines, i)
+		}
+		if says != "" {
 			facts.Facts = append(facts.Facts, fact(w.Day(d.On), says))
 		}
 	}
@@ -33,8 +38,6 @@ func (h handout) dateLine(d plan.DateLine) string {
 		return w.Say("dates.ends")
 	case "away":
 		return h.awayLine(d)
-	case "lifts":
-		return w.Say("dates.lifts", "what", h.limitOf(d))
 	case "loosens":
 		return strings.TrimSpace(w.Say("dates.loosens", "what", h.limitOf(d)) + " " + h.loosened(d))
 	case "not-before":
@@ -44,6 +47,39 @@ func (h handout) dateLine(d plan.DateLine) string {
 		return strings.TrimSpace(w.Say("dates.not-before", "what", d.Title) + " " + h.missing(d.Missing))
 	}
 	return ""
+}
+
+// lifting says which limits may end on a day, all in one line: the first of the day speaks for all.
+func (h handout) lifting(lines []plan.DateLine, first int) string {
+	var names []string
+	if h.saidByDate(lines, lines[first]) {
+		return ""
+	}
+	for i, d := range lines {
+		switch {
+		case d.Kind != "lifts" || d.On != lines[first].On || h.saidByDate(lines, d):
+		case i < first:
+			return ""
+		default:
+			names = append(names, h.limitOf(d))
+		}
+	}
+	switch len(names) {
+	case 0:
+		return ""
+	case 1:
+		return h.w.Say("dates.lifts", "what", names[0])
+	}
+	return h.w.Say("dates.lift", "what", strings.Join(names, "; "))
+}
+
+// saidByDate reports whether an activity's own line, on the day or later, says more than the end of its limit does.
+func (h handout) saidByDate(lines []plan.DateLine, d plan.DateLine) bool {
+	return slices.ContainsFunc(lines, func(o plan.DateLine) bool {
+		return o.Kind == "not-before" && !o.On.Before(d.On) && o.On.After(h.Block.Starts) && slices.ContainsFunc(h.Activities, func(a plan.ActivityState) bool {
+			return a.Activity != nil && a.Activity.ID == o.What && slices.Equal(a.Activity.Kinds, []unit.Kind{unit.Kind(d.What)})
+		})
+	})
 }
 
 // gatheredDates are the dates of the plan: what is the same for both legs stands once, and the steps of sport after the

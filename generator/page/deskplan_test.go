@@ -43,7 +43,7 @@ var (
 	testFile = "clients/tern-04/tests/2026-04-06.toml"
 )
 
-// deskPlan is the client of formats.md, made by hand: a left knee operated on, one day of tests, one load, one search
+// deskPlan is the demo clinic's client tern-04 in short, made by hand: a left knee operated on, one day of tests, one load, one search
 // for a load, one of everything that a worksheet tells.
 func deskPlan() *plan.Plan {
 	event := &client.Event{Kind: client.Operation, Procedure: "acl-reconstruction", Date: civil("2026-01-12"), Side: unit.Left, Graft: "hamstring", GraftFrom: unit.Left, Also: []string{"meniscus-repair-vertical-medial"}}

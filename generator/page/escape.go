@@ -32,6 +32,7 @@ func escapedStart(text string) string {
 func inMarkdown(spans []Span) string {
 	line := ""
 	for i, s := range spans {
+		s.Text = plainSpaces(s.Text)
 		core := strings.TrimFunc(s.Text, unicode.IsSpace)
 		before, after, _ := strings.Cut(s.Text, core)
 		if core == "" {

@@ -25,16 +25,15 @@ func Hold(p *plan.Plan, w *words.Words) View {
 	return v
 }
 
-// holdHead is the head of the block's page under another heading, with the day from which the pause holds.
+// holdHead says whose page it is, from which day the pause holds, and whom to call. Days and goal stand on the block's page.
 func (h handout) holdHead() Part {
-	head := h.head()
-	head.Title = h.w.Say("hold.title", "knee", h.knee())
-	if h.Symptoms.Held == nil {
-		return head
+	w, from := h.w, ""
+	if h.Symptoms.Held != nil {
+		from = w.Say("hold.from", "day", w.Day(h.Symptoms.Held.From), "n", h.Block.Number)
 	}
-	from := paragraph("lead", h.w.Say("hold.from", "day", h.w.Day(h.Symptoms.Held.From), "n", h.Block.Number))
-	head.Nodes = append([]Node{from}, head.Nodes...)
-	return head
+	return h.part("head", w.Say("hold.title", "knee", h.knee()), paragraph("lead", from),
+		factual("who", fact(w.Say("head.for"), h.whose()), fact(w.Say("head.also-for"), h.guardian()), fact(w.Say("head.by"), h.issuer())),
+		h.help())
 }
 
 // rests lists what is left out: of each slot the first exercise that the pause has passed over. What would have come

@@ -155,7 +155,7 @@ func htmlText(t *testing.T, page []byte) string {
 	var b strings.Builder
 	var walk func(*html.Node)
 	walk = func(n *html.Node) {
-		inline := n.Data == "strong" || n.Data == "em" || n.Data == "a"
+		inline := n.Data == "strong" || n.Data == "em" || n.Data == "a" || n.Data == "span"
 		switch {
 		case n.Type == html.TextNode:
 			b.WriteString(n.Data)

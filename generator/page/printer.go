@@ -38,7 +38,7 @@ func NewPrinter(layers ...fs.FS) (*Printer, error) {
 	}
 	sum := sha256.Sum256([]byte(style))
 	p := &Printer{style: html.CSS(style),
-		html: html.New("html").Funcs(html.FuncMap(sprigs())).Funcs(html.FuncMap{"link": link}),
+		html: html.New("html").Funcs(html.FuncMap(sprigs())).Funcs(html.FuncMap{"link": link, "runs": runs}),
 		text: text.New("md").Funcs(sprigs()).Funcs(text.FuncMap{"inline": inMarkdown, "line": escapedStart, "number": numbered}),
 		policy: "default-src 'none'; style-src 'sha256-" + base64.StdEncoding.EncodeToString(sum[:]) +
 			"'; base-uri 'none'; form-action 'none'"}

@@ -8,7 +8,7 @@ import (
 	"paceleaf/generator/unit"
 )
 
-// firstWeeks is how long after the event clots and infection lead the list. Chosen: rules.md 31.
+// firstWeeks is how long after the event clots and infection lead the list. Chosen: rules 31.
 const firstWeeks = 6
 
 // The red flags, each in its level. All stand on every page, but a wound's where there was no operation; the week only

@@ -83,7 +83,7 @@ func tidyTable(head []string, rows [][]Cell) ([]string, [][]Cell) {
 // tidySpans joins runs of one style, drops what is empty, and trims both ends.
 func tidySpans(spans []Span) (tidied []Span) {
 	for _, s := range spans {
-		s.Text = squeeze(s.Text)
+		s.Text = squeezed(s.Text, true)
 		s.Href = destination(s.Href)
 		if s.Text == "" {
 			continue
@@ -121,11 +121,18 @@ func tidySpans(spans []Span) (tidied []Span) {
 
 // squeeze makes every run of spaces and line ends one space, and drops what no page may hold. A space that does not break
 // becomes a plain one too: whoever searches a page for "3 × 10" finds it, in the file and in a mail.
-func squeeze(text string) string {
+func squeeze(text string) string { return squeezed(text, false) }
+
+// squeezed squeezes a text and may leave the spaces that do not break: HTML then keeps their line together by its style.
+func squeezed(text string, unbroken bool) string {
 	var b strings.Builder
 	space := false
 	for _, r := range strings.ToValidUTF8(text, string(utf8.RuneError)) {
 		switch {
+		case unbroken && r == '\u00a0':
+			b.WriteRune(r)
+			space = false
+			continue
 		case unicode.IsSpace(r):
 			if !space {
 				b.WriteByte(' ')

@@ -68,7 +68,9 @@ func TestRule01_WeekFourBeginsOnDay28(t *testing.T) {
 
 // Rule 1: months are clamped: 30 May 2025 + 9 months = 28 February 2026.
 func TestRule01_MonthsAreClamped(t *testing.T) {
-	p := who{date: "2025-05-30", starts: "2026-02-27"}.plan(t)
+	sport := "[[activity]]\nid = \"sport\"\nkinds = [\"contact\"]\n[[activity.needs]]\nearliest_month = 9\n"
+	files := bare(rows("contact", "", "40", "{ week = 0, allowed = false }"), sport, `"squat"`)
+	p := who{date: "2025-05-30", starts: "2026-02-27", files: files}.plan(t)
 	if got := criterion(t, p, "sport.time").NotBefore.String(); got != "2026-02-28" {
 		t.Errorf("the floor of full sport is %s, want 2026-02-28", got)
 	}
@@ -78,7 +80,7 @@ func TestRule01_MonthsAreClamped(t *testing.T) {
 	if c := criterion(t, p, "sport.time"); c.State != plan.NotMet {
 		t.Errorf("the day before the floor: %s", c.State)
 	}
-	if c := criterion(t, who{date: "2025-05-30", starts: "2026-02-28"}.plan(t), "sport.time"); c.State != plan.Met {
+	if c := criterion(t, who{date: "2025-05-30", starts: "2026-02-28", files: files}.plan(t), "sport.time"); c.State != plan.Met {
 		t.Errorf("on the floor: %s", c.State)
 	}
 }

@@ -14,18 +14,28 @@ const (
 	roundTo      = 5.0 // minutes, up
 )
 
-// minutes says about how long each session of the phase takes, from the doses of the first week that has them. A session
-// that is done in parts all through the day has no length.
+// minutes says about how long each session of the phase takes, from the doses of the first week that has them. The legs
+// take turns, so that one works in the other's rest: the rest of an exercise counts once. A session that is done in parts
+// all through the day has no length.
 func (p *planner) minutes() map[string]int {
 	lengths := map[string]int{}
 	for _, s := range p.phase.Sessions {
 		seconds, parts := 0.0, false
+		rests := map[*program.Slot]float64{}
 		for _, r := range p.plan.Prescriptions {
 			if !contains(r.Sessions, s.ID) {
 				continue
 			}
+			work, rest := length(r.Exercise, r.Weeks[0].Dose)
 			parts = parts || r.Weeks[0].Dose.TimesADay != nil
-			seconds += secondsStart + length(r.Exercise, r.Weeks[0].Dose)
+			seconds += work
+			if _, begun := rests[r.Slot]; !begun {
+				seconds += secondsStart
+			}
+			rests[r.Slot] = max(rests[r.Slot], rest)
+		}
+		for _, rest := range rests {
+			seconds += rest
 		}
 		if seconds > 0 && !parts {
 			lengths[s.ID] = int(math.Ceil((seconds+warmUp)/60/roundTo) * roundTo)
@@ -34,17 +44,17 @@ func (p *planner) minutes() map[string]int {
 	return lengths
 }
 
-// length is how long one leg's dose takes, in seconds.
-func length(e *program.Exercise, d program.Dose) float64 {
-	sets, rest := 1.0, 0.0
+// length is how long one leg's dose takes, in seconds: the work, and the rest between its sets.
+func length(e *program.Exercise, d program.Dose) (work, rest float64) {
+	sets := 1.0
 	if d.Sets != nil {
 		sets = float64(*d.Sets)
 	}
 	if d.Rest != nil {
-		rest = float64(*d.Rest)
+		rest = float64(sets * float64(*d.Rest))
 	}
 	if d.Minutes != nil {
-		return float64(sets*float64(*d.Minutes)) * 60
+		return float64(sets*float64(*d.Minutes)) * 60, 0
 	}
 	rep := float64(e.Lift + e.Hold + e.Lower)
 	if d.HoldFor != nil {
@@ -59,5 +69,5 @@ func length(e *program.Exercise, d program.Dose) float64 {
 	} else if d.Contacts != nil {
 		reps = float64(*d.Contacts)
 	}
-	return float64(sets * float64(float64(reps*rep)+rest))
+	return float64(sets * float64(reps*rep)), rest
 }

@@ -5,19 +5,20 @@ import (
 	"testing"
 )
 
-// How long a session takes: worked by hand, five minutes of warming up and one minute to begin each box, up to the next five.
+// How long a session takes: worked by hand, five minutes of warming up and one minute to begin each exercise, the rest once for both
+// legs, as they take turns; up to the next five.
 func TestMinutes(t *testing.T) {
 	for _, row := range []struct {
 		name, choose, dose string
 		want               int // 0: no length
 		why                string
 	}{
-		{"a slow set", `"timed"`, "sets = 3\nreps = 10\nreserve = 2\nrest_s = 120", 25, "3 × (10 × 6 s + 120 s) + 60 s = 600 s a leg, 1500 s with the warm-up: 25 min on the dot"},
-		{"a second more", `"timed"`, "sets = 3\nreps = 10\nreserve = 2\nrest_s = 121", 30, "1506 s are more than 25 min"},
-		{"no speed", `"quick"`, "sets = 3\nreps = 15\nreserve = 2", 15, "3 × 15 × 4 s + 60 s = 240 s a leg, 780 s: 13 min"},
+		{"a slow set", `"timed"`, "sets = 3\nreps = 10\nreserve = 2\nrest_s = 160", 20, "180 s of work a leg, 480 s of rest once, 60 s to begin, 300 s to warm up: 1200 s, 20 min on the dot"},
+		{"a second more", `"timed"`, "sets = 3\nreps = 10\nreserve = 2\nrest_s = 161", 25, "1203 s are more than 20 min"},
+		{"no speed", `"quick"`, "sets = 3\nreps = 15\nreserve = 2", 15, "180 s a leg, 60 s, 300 s: 720 s are 12 min"},
 		{"minutes", `"rolling"`, "minutes = 20", 30, "20 min + 1 min for both legs + 5 = 26"},
-		{"held", `"still"`, "sets = 3\nreps = 5\nhold_s = 10\nrest_s = 30", 15, "3 × (50 s + 30 s) + 60 s = 300 s a leg, 900 s: 15 min"},
-		{"foot contacts", `"hops"`, "sets = 2\nfoot_contacts = 30\nrest_s = 60", 20, "2 × (30 × 4 s + 60 s) + 60 s = 420 s a leg, 1140 s: 19 min"},
+		{"held", `"still"`, "sets = 3\nreps = 5\nhold_s = 10\nrest_s = 30", 15, "150 s a leg, 90 s of rest once, 60 s, 300 s: 750 s"},
+		{"foot contacts", `"hops"`, "sets = 2\nfoot_contacts = 30\nrest_s = 60", 20, "240 s a leg, 120 s of rest once, 60 s, 300 s: 960 s are 16 min"},
 		{"all through the day", `"still"`, "reps = 10\nhold_s = 5\ntimes_a_day = 5", 0, "done in parts: it has no length"},
 		{"nothing to do", `"leg-press-single"`, "sets = 3\nreps = 10\nreserve = 2", 0, "the place has no press"},
 	} {

@@ -8,7 +8,8 @@ import (
 	"paceleaf/templates"
 )
 
-// longest is the most words that a sentence for a client may have (evidence/handout-standards.md 1.3).
+// longest is the most words that a sentence for a client may have (Source: sports-knee leaflets rewritten
+// to it, Arthrosc Sports Med Rehabil 2023, doi 10.1016/j.asmr.2022.10.004).
 const longest = 15
 
 var banned = regexp.MustCompile(`(?i)%|1RM|\bsafe|\bcleared|\bcompliance|\badherence|\bthe patient|\bguarantee|\bcure\b`)
