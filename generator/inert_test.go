@@ -139,8 +139,11 @@ func buildsInert(t *testing.T, printer *page.Printer, what string, clinic, shipp
 		return false
 	}
 	codes := house.Codes()
-	if !strings.HasPrefix(what, "clients/") && what != "programs" {
-		codes = codes[:many(1, len(codes))] // what the whole clinic shares stands on the pages of each
+	switch {
+	case what == "programs":
+		codes = codes[:many(min(3, len(codes)), len(codes))]
+	case !strings.HasPrefix(what, "clients/"):
+		codes = codes[:many(min(1, len(codes)), len(codes))] // what the whole clinic shares stands on the pages of each
 	}
 	for _, code := range codes {
 		if only, _, isClient := strings.Cut(strings.TrimPrefix(what, "clients/"), "/"); isClient && strings.HasPrefix(what, "clients/") && only != code {

@@ -258,7 +258,7 @@ func plans(t testing.TB, clinic string, all []folk, more map[string]string) []*p
 // everybody are the demo clients and the variations.
 var everybody = sync.OnceValues(func() ([]folk, string) {
 	all, clinic := demoFolk(&testing.T{})
-	return append(all, variations(many(90, 300))...), clinic
+	return append(all, variations(many(72, 300))...), clinic
 })
 
 // planned are the plans of everybody; nil where there is none.
@@ -413,8 +413,8 @@ func TestLawAStricterLimitWidensNothing(t *testing.T) {
 			continue // a surgeon's range replaces the shipped one and may be looser
 		}
 		var stricter []folk
-		var of []int // a third of all, another third for the next limit
-		for n := i % 3; n < len(all); n += 3 {
+		var of []int // some of all, others for the next limit
+		for n, every := i%many(6, 3), many(6, 3); n < len(all); n += every {
 			one := all[n]
 			of = append(of, n)
 			event := eventLine.FindStringSubmatch(one["client.toml"])[1]
@@ -848,7 +848,7 @@ func TestLawOneIDOneNumber(t *testing.T) {
 func TestLawEverySumGivesItsResult(t *testing.T) {
 	all, base, _ := population(t)
 	sums := 0
-	for n := 0; n < len(base); n += 4 {
+	for n := 0; n < len(base); n += many(8, 4) {
 		ids, _ := page.WhyText(base[n], "", nil)
 		for _, line := range strings.Split(ids, "\n") {
 			id, _, _ := strings.Cut(line, " ")
@@ -917,7 +917,7 @@ func built(t testing.TB, files fstest.MapFS, workers int) map[string]string {
 // TestLawTheSameBytes: with one worker and with eight, and in another zone of time.
 func TestLawTheSameBytes(t *testing.T) {
 	made, clinic := everybody()
-	n := many(20, 60)
+	n := many(12, 60)
 	files := town(clinic, made[:n], nil)
 	one, eight := built(t, files, 1), built(t, files, 8)
 	if len(one) < 3*n {

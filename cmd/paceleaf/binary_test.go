@@ -25,7 +25,7 @@ func TestBuiltBinary(t *testing.T) {
 			t.Fatalf("demo: %v\n%s", err, out)
 		}
 		t.Logf("%s demo: %v", where, time.Since(began).Round(time.Millisecond))
-		if said, _, _ := strings.Cut(string(out), "\n"); !strings.HasPrefix(said, "3 clients built") {
+		if said, _, _ := strings.Cut(string(out), "\n"); !strings.HasPrefix(said, "8 clients built") {
 			t.Errorf("demo says %q", said)
 		}
 		for _, page := range []string{"hand/tern-04/handout.html", "desk/tern-04/plan.json", "desk/overview.html"} {

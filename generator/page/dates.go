@@ -2,6 +2,7 @@ package page
 
 import (
 	"reflect"
+	"regexp"
 	"slices"
 	"strings"
 
@@ -167,13 +168,17 @@ func (h handout) missing(ids []string) string {
 	return h.w.Say("activity.missing", "what", h.w.Join(names))
 }
 
+// repeated is the number behind an id that stands more than once: knee-extension.lsi-2.
+var repeated = regexp.MustCompile(`-\d+$`)
+
 // measure is a criterion in words: running.knee-extension.lsi is said under knee-extension-lsi. What the words file
 // does not know is a test.
 func (h handout) measure(id string) string {
 	_, measure, _ := strings.Cut(id, ".")
+	measure = repeated.ReplaceAllString(measure, "")
 	key := "measure." + strings.ReplaceAll(measure, ".", "-")
 	switch {
-	case measure == "time":
+	case strings.HasPrefix(measure, "time"):
 		return ""
 	case h.w.Has(key):
 		return h.w.Say(key)

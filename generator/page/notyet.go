@@ -164,6 +164,8 @@ func (h handout) dailyLife(topic string, bans []ban) []Fact {
 	switch {
 	case topic == "stairs" && careful >= 0:
 		return []Fact{fact(w.Say("topic.stairs"), h.stairs(bans[careful]))}
+	case topic == "driving" && (h.IsOpened("driving") || h.TooYoungToDrive()):
+		return nil
 	case topic == "driving" && !h.unhurt() && h.operated():
 		return []Fact{fact(w.Say("topic.driving"), w.Say("not-yet.driving"))}
 	case topic == "driving" && careful >= 0:

@@ -30,13 +30,13 @@ func (h handout) planID() string {
 	return strings.Join([]string{h.Client.Code, strconv.Itoa(h.Block.Number), h.AsOf.String()}, "/")
 }
 
-// sources are the works that the program names.
+// sources are the works that this plan rests on.
 func (h handout) sources() Node {
 	if h.Program == nil {
 		return Node{}
 	}
 	list := Node{Kind: "list"}
-	for _, key := range h.Program.File.Sources {
+	for _, key := range h.SourcesUsed() {
 		if s, known := h.Program.Sources[key]; known {
 			list.Items = append(list.Items, plain(cited(s)))
 		}

@@ -2,6 +2,7 @@ package plan
 
 import (
 	"paceleaf/generator/basis"
+	"paceleaf/generator/finding"
 	"paceleaf/generator/program"
 	"paceleaf/generator/unit"
 )
@@ -39,6 +40,8 @@ func (j judge) goals() (list []GoalState) {
 			s.State = "not tested"
 		case (s.Mark.Grade != "" || m.Unit == s.Mark.Unit) && reaches(m, s.Sense, s.Mark):
 			s.State = "reached"
+		case j.calmInTime(s):
+			s.State = "reached"
 		case late:
 			s.State = "late"
 		default:
@@ -47,6 +50,21 @@ func (j judge) goals() (list []GoalState) {
 		list = append(list, s)
 	}
 	return list
+}
+
+// calmInTime reports whether swelling had gone by the goal's own day. What swells again later is a symptom, and weighed
+// as one: the goal is not late. An end of the range that is lost again stays a goal that is late.
+func (j judge) calmInTime(s GoalState) bool {
+	if s.Goal.Measure != "effusion" {
+		return false
+	}
+	for _, k := range j.found.Knees {
+		m := finding.Measure{Grade: k.Effusion}
+		if !k.On.Before(j.event.Date) && !k.On.After(s.By) && k.Effusion != "" && k.EffusionValid && reaches(m, s.Sense, s.Mark) {
+			return true
+		}
+	}
+	return false
 }
 
 // flagGoals says which goals are late, and whom to tell.

@@ -11,7 +11,8 @@ const (
 	secondsARep  = 4.0  // where the exercise does not say its speed
 	secondsStart = 60.0 // to get ready for an exercise
 	warmUp       = 300.0
-	roundTo      = 5.0 // minutes, up
+	secondsRung  = 1800.0 // a rung of a ladder, such as two miles of walking and jogging by turns
+	roundTo      = 5.0    // minutes, up
 )
 
 // minutes says about how long each session of the phase takes, from the doses of the first week that has them. The legs
@@ -46,6 +47,9 @@ func (p *planner) minutes() map[string]int {
 
 // length is how long one leg's dose takes, in seconds: the work, and the rest between its sets.
 func length(e *program.Exercise, d program.Dose) (work, rest float64) {
+	if len(e.Levels) > 0 {
+		return secondsRung, 0
+	}
 	sets := 1.0
 	if d.Sets != nil {
 		sets = float64(*d.Sets)

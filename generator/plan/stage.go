@@ -148,7 +148,8 @@ func (j judge) suspends(a *program.Activity, knees knees, symptoms Symptoms) str
 
 // unknownIDs are the names of stages, activities and criteria that the program does not have.
 func unknownIDs(p *program.Program, c *client.Client, event *client.Event) (wrong []Mistake) {
-	var phases, opened []string
+	var phases []string
+	opened := slices.Clone(everyday)
 	for _, ph := range p.Phases {
 		phases = append(phases, ph.ID)
 	}

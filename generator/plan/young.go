@@ -17,6 +17,15 @@ func (p *Plan) Young() bool {
 	return age >= 0 && age < grown
 }
 
+// drivesFrom is the age from which a page speaks of driving; common practice, no source: laws differ from land to land.
+const drivesFrom = 17
+
+// TooYoungToDrive reports whether the client is known to be younger than people are who drive.
+func (p *Plan) TooYoungToDrive() bool {
+	age := p.Client.Born.Age(p.AsOf)
+	return age >= 0 && age < drivesFrom
+}
+
 // youngFloor is the clinic's own floor in months for a young person's return to sport.
 func (j judge) youngFloor(a *program.Activity, clinic *client.Clinic) []Criterion {
 	age := j.c.Born.Age(j.asOf)
