@@ -166,8 +166,6 @@ func (h *House) Plan(code string) Planned {
 		faults = append(faults, asFaults(mistakes)...)
 		if done.Plan != nil {
 			faults = append(faults, c.Suspicious(done.Plan.Event.Side)...)
-		}
-		if done.Plan != nil {
 			done.Plan.Tool = h.Version
 		}
 	}

@@ -420,14 +420,19 @@ func TestLawAStricterLimitWidensNothing(t *testing.T) {
 			event := eventLine.FindStringSubmatch(one["client.toml"])[1]
 			stricter = append(stricter, one.change("client.toml", func(s string) string { return s + "\n" + strings.ReplaceAll(text, "EVENT", event) }))
 		}
+		held := 0
 		for i, now := range plans(t, clinic, stricter, nil) {
 			n := of[i]
 			if now == nil {
 				continue // two instructions that contradict each other are an error, and there is no plan
 			}
+			held++
 			for _, wrong := range widened(base[n], now) {
 				t.Errorf("%s\nwith\n%s%s", wrong, text, about(all[n]))
 			}
+		}
+		if 2*held < len(of) {
+			t.Errorf("only %d of %d clients have a plan with\n%s", held, len(of), text)
 		}
 		if t.Failed() {
 			return
@@ -469,14 +474,21 @@ var rangeLine = regexp.MustCompile(`(?m)^range_deg = \[(\d+), (\d+)\]$`)
 func TestLawATighterInstructionWidensNothing(t *testing.T) {
 	all, base, clinic := population(t)
 	var tighter []folk
+	narrowed := 0
 	for _, one := range all {
 		tighter = append(tighter, one.change("client.toml", func(s string) string {
+			if rangeLine.MatchString(s) {
+				narrowed++
+			}
 			return rangeLine.ReplaceAllStringFunc(s, func(line string) string {
 				var a, b int
 				fmt.Sscanf(line, "range_deg = [%d, %d]", &a, &b)
 				return fmt.Sprintf("range_deg = [%d, %d]", a+5, b-10)
 			})
 		}))
+	}
+	if narrowed < 10 {
+		t.Errorf("only %d clients have an instruction to narrow: is the law still looking?", narrowed)
 	}
 	for n, now := range plans(t, clinic, tighter, nil) {
 		if now == nil {

@@ -56,10 +56,10 @@ type Device struct {
 	ID       string                      `key:"id,required"`
 	Kind     unit.DeviceKind             `key:"kind,required"`
 	Name     string                      `key:"name"`
-	Angle    *unit.Degrees               `key:"angle" doc:"of an angled press; does not scale kilograms" range:"0 90"`
+	Angle    *unit.Degrees               `key:"angle" doc:"of an angled press; does not scale kilograms; not used yet" range:"0 90"`
 	Carriage basis.Num[unit.Kilograms]   `key:"carriage" doc:"moved but not counted by the client" range:"0 200"`
 	Bar      basis.Num[unit.Kilograms]   `key:"bar" doc:"weight of the empty bar" range:"0 50"`
-	Ratio    *float64                    `key:"ratio" doc:"of a cable: 2 means that half the stack is felt" range:"0.25 8"`
+	Ratio    basis.Num[unit.Count]       `key:"ratio" doc:"of a cable: 2 means that half the stack is felt" range:"0.25 8"`
 	Plates   []basis.Num[unit.Kilograms] `key:"plates,list" doc:"sizes, each in pairs" range:"0.1 60"`
 	Single   bool                        `key:"single" doc:"plates are loaded one by one, not in pairs"`
 	Lightest basis.Num[unit.Kilograms]   `key:"lightest" range:"0 300"`
@@ -73,7 +73,7 @@ type Device struct {
 type Gauge struct {
 	At    basis.Origin
 	ID    string `key:"id,required"`
-	Kind  string `key:"kind,required"`
+	Kind  string `key:"kind,required" doc:"what it is, such as hand-held dynamometer; for whoever reads the file"`
 	Trial Trial  `key:"trial" doc:"best or mean; never trended across"`
 }
 

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"paceleaf/generator/basis"
+	"paceleaf/generator/source"
 	"paceleaf/generator/unit"
 )
 
@@ -89,4 +90,34 @@ func (r *reader) setupNames() {
 				"write one of "+strings.Join(strengthTests, ", "))
 		}
 	}
+}
+
+// stronger is how much stronger the operated leg may look before it is asked about. Chosen: common practice, no source.
+const stronger = 1.15
+
+// Suspicious asks about values that are possible but rarely true: the operated leg stronger, a lever typed in millimetres
+// is refused by its bounds already.
+func (c *Client) Suspicious(side unit.Side) (faults source.Faults) {
+	for i := range c.Tests {
+		for j := range c.Tests[i].Strength {
+			s := &c.Tests[i].Strength[j]
+			operated, other := best(s.Left.Peak), best(s.Right.Peak)
+			if side == unit.Right {
+				operated, other = other, operated
+			}
+			if other > 0 && float64(operated) > float64(stronger*float64(other)) {
+				faults.Add(source.Fault{File: s.At.File, Line: s.At.Line, Key: s.At.At("test").Key, Ask: true,
+					What:    fmt.Sprintf("%s: the operated leg looks more than 15 percent stronger than the other", s.Test),
+					Instead: "see whether left and right were swapped"})
+			}
+		}
+	}
+	return faults
+}
+
+func best(trials []basis.Num[unit.Newtons]) (top unit.Newtons) {
+	for _, t := range trials {
+		top = max(top, t.Or(0))
+	}
+	return top
 }

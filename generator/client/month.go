@@ -34,3 +34,9 @@ func (m Month) Age(on unit.Day) int {
 	born := unit.Day{Year: m.Year, Month: m.Month, Date: 1}.AddMonths(1).AddDays(-1)
 	return on.MonthsSince(born) / 12
 }
+
+// Under reports whether an age is known, and below the given one.
+func (m Month) Under(age int, on unit.Day) bool {
+	is := m.Age(on)
+	return is >= 0 && is < age
+}

@@ -10,8 +10,8 @@ type Person struct {
 	At           basis.Origin
 	Called       string                 `key:"called" doc:"what the handout says; no real name is needed anywhere"`
 	Born         Month                  `key:"born" doc:"year and month" example:"1998-04"`
-	Sex          Sex                    `key:"sex"`
-	Height       basis.Num[unit.Metres] `key:"height" range:"0.8 2.3"`
+	Sex          Sex                    `key:"sex" doc:"not used yet"`
+	Height       basis.Num[unit.Metres] `key:"height" doc:"not used yet" range:"0.8 2.3"`
 	Guardian     string                 `key:"guardian" doc:"under 18: who signs with the client"`
 	Goal         string                 `key:"goal"`
 	Sport        unit.Sport             `key:"sport"`
@@ -28,7 +28,7 @@ type Person struct {
 	Away         []Away                 `key:"away"`
 }
 
-// Sex chooses body-segment parameters and reference values, nothing else.
+// Sex is there to choose body-segment parameters and reference values, nothing else; neither is used yet.
 type Sex string
 
 func (Sex) Words() []string { return []string{"female", "male"} }

@@ -89,7 +89,9 @@ func (s *Sheets) take(sheet *source.Sheet, on unit.Day) (faults source.Faults) {
 		}
 	}
 	if code < 0 {
-		faults.Add(source.Fault{File: sheet.File, Line: 1, What: "no column is headed code", Instead: "head the column of the clients' codes: code"})
+		if !strings.Contains(strings.Join(heads, ""), "\t") { // else it is the tabs that hide it
+			faults.Add(source.Fault{File: sheet.File, Line: 1, What: "no column is headed code", Instead: "head the column of the clients' codes: code"})
+		}
 		return faults
 	}
 	seen := map[string]int{}
@@ -160,6 +162,8 @@ func judgeHead(text string) (what, instead string) {
 	h := splitHead(text)
 	legs := h.leg == "left" || h.leg == "right" || h.leg == "both"
 	switch {
+	case strings.Contains(text, "\t"):
+		return "tabs stand between the columns", "save the sheet as CSV, with commas or semicolons"
 	case h.leg == "range_deg" && h.ending == "" && kebab(h.test):
 		return "", ""
 	case slices.ContainsFunc(plainHeads, func(p string) bool { return strings.HasPrefix(p, text+"_") }):

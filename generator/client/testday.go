@@ -47,7 +47,7 @@ type KneeRange struct {
 	LacksExtension basis.Num[unit.Degrees] `key:"lacks_extension" doc:"short of straight" range:"0 90"`
 	BeyondStraight basis.Num[unit.Degrees] `key:"beyond_straight" doc:"past straight" range:"0 20"`
 	Flexion        basis.Num[unit.Degrees] `key:"flexion" range:"0 165"`
-	NotTested      string                  `key:"not_tested"`
+	NotTested      string                  `key:"not_tested" doc:"why not; for whoever reads the file: a knee without an angle is not tested anyhow"`
 }
 
 // Strength is a test of force, by leg.

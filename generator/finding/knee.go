@@ -7,7 +7,7 @@ import (
 	"paceleaf/generator/unit"
 )
 
-// ByStraight turns the two keys of the straight end into one angle.
+// ByLacks and ByBeyond turn the two keys of the straight end into one angle.
 var (
 	ByLacks  = basis.Rule{Name: "straight end, short of straight", Sum: "$1", Source: "0 is straight; what lacks counts positive"}
 	ByBeyond = basis.Rule{Name: "straight end, beyond straight", Sum: "0 − $1", Source: "0 is straight; what goes beyond counts negative"}

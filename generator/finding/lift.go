@@ -1,6 +1,7 @@
 package finding
 
 import (
+	"cmp"
 	"fmt"
 
 	"paceleaf/generator/basis"
@@ -8,10 +9,6 @@ import (
 	"paceleaf/generator/formula"
 	"paceleaf/generator/unit"
 )
-
-// doubtfulReps is the number of repetitions to failure above which an estimate is doubted (rules 20; Mayhew 1995:
-// above 10 every equation was biased).
-const doubtfulReps unit.Count = 10
 
 // lift takes one lift: the moved load, the estimated maximum of each leg, their symmetry.
 func (f *finder) lift(d *client.TestDay, l *client.Lift) {
@@ -41,21 +38,12 @@ func (f *finder) lift(d *client.TestDay, l *client.Lift) {
 // device is where the lift was made: what the day says, else the set-up, else nothing known of the load but itself.
 func (f *finder) device(l *client.Lift) (*client.Device, *client.Place) {
 	setup := f.c.Setups[l.Exercise]
-	at := first(l.Place, setup.Place, f.c.Place)
+	at := cmp.Or(l.Place, setup.Place, f.c.Place)
 	place := f.clinic.Place(at)
 	if place == nil {
 		return nil, &client.Place{ID: at}
 	}
-	return place.Device(first(l.Device, setup.Device)), place
-}
-
-func first(words ...string) string {
-	for _, w := range words {
-		if w != "" {
-			return w
-		}
-	}
-	return ""
+	return place.Device(cmp.Or(l.Device, setup.Device)), place
 }
 
 // set computes one leg's set.
@@ -75,8 +63,8 @@ func (f *finder) set(ids stem, d *client.TestDay, side unit.Side, s client.Set, 
 	leg.Moved = moved(name, s, place, device, d.On)
 	toFailure := basis.Try2(name("to-failure"), formula.ByToFailure, formula.ToFailure, leg.Reps, leg.Reserve)
 	leg.OneRM = basis.Try2(name("one-rm"), formula.OneRMRule(toFailure.Or(0)), formula.OneRM, leg.Moved, toFailure).On(d.On)
-	if n, ok := toFailure.Value(); ok && n > doubtfulReps {
-		leg.Doubts = append(leg.Doubts, f.doubt(leg.OneRM.ID(), "many-reps", fmt.Sprintf("more than %g repetitions to failure: the estimate is doubtful", float64(doubtfulReps))))
+	if n, ok := toFailure.Value(); ok && n > formula.OneRMDoubtedAbove {
+		leg.Doubts = append(leg.Doubts, f.doubt(leg.OneRM.ID(), "many-reps", fmt.Sprintf("more than %g repetitions to failure: the estimate is doubtful", float64(formula.OneRMDoubtedAbove))))
 	}
 	return leg
 }
@@ -97,9 +85,8 @@ func DeviceID(place *client.Place, device *client.Device, quantity string) strin
 
 // Moved is the moved load of what is put on or pinned at a device.
 func Moved(id string, plates basis.Num[unit.Kilograms], place *client.Place, device *client.Device) basis.Num[unit.Kilograms] {
-	if device != nil && device.Ratio != nil {
-		ratio := basis.Given(DeviceID(place, device, "ratio"), byDevice, unit.Count(*device.Ratio), "ratio of the cable")
-		return basis.Try2(id, formula.ByFelt, formula.Felt, plates, ratio)
+	if device != nil && device.Ratio.OK() {
+		return basis.Try2(id, formula.ByFelt, formula.Felt, plates, device.Ratio.Named(DeviceID(place, device, "ratio")))
 	}
 	if own := Own(place, device); own.OK() {
 		return basis.Of2(id, formula.ByMovedLoad, formula.MovedLoad, plates, own)
@@ -107,10 +94,7 @@ func Moved(id string, plates basis.Num[unit.Kilograms], place *client.Place, dev
 	return basis.Of1(id, byPlain, func(p unit.Kilograms) unit.Kilograms { return p }, plates)
 }
 
-var (
-	byDevice = basis.Rule{Name: "of the device", Source: "clinic.toml"}
-	byPlain  = basis.Rule{Name: "nothing else moves with it", Sum: "$1", Source: "device without carriage or bar"}
-)
+var byPlain = basis.Rule{Name: "nothing else moves with it", Sum: "$1", Source: "device without carriage or bar"}
 
 // Own is what a device moves besides the plates: its carriage or its bar.
 func Own(place *client.Place, device *client.Device) basis.Num[unit.Kilograms] {

@@ -80,12 +80,12 @@ func (f *finder) strengthMeasures(t *StrengthTest, operated, other Leg) {
 	f.put(measured(t.Test+".nm-per-kg", operated.PerKg, t.On, doubts...))
 }
 
-// tooStrong is the symmetry above which the reference is in doubt (rules 13).
-const tooStrong unit.Percent = 110
+// TooStrong is the symmetry above which the reference is in doubt (rules 13).
+const TooStrong unit.Percent = 110
 
 // trusted adds the doubt about the other leg to a symmetry above 110.
 func (f *finder) trusted(m Measure, symmetry basis.Num[unit.Percent]) Measure {
-	if v, ok := symmetry.Value(); ok && v > tooStrong {
+	if v, ok := symmetry.Value(); ok && v > TooStrong {
 		m.Doubts = append(m.Doubts, f.doubt(symmetry.ID(), "above-110", "symmetry above 110: is the other leg a good reference?"))
 	}
 	return m
@@ -108,7 +108,7 @@ func (f *finder) before(test, conditions string) (found Leg) {
 // day's mass (rules 13).
 func (f *finder) preop(ids stem, d *client.TestDay, operated, before Leg) basis.Num[unit.Percent] {
 	id := ids.id("", "preop-share")
-	if age := f.c.Born.Age(d.On); age >= 0 && age < client.GrownAt {
+	if f.c.Born.Under(client.GrownAt, d.On) {
 		return basis.Try2(id, formula.ByPreopRatio, formula.PreopRatio[unit.NmPerKg], operated.PerKg, before.PerKg)
 	}
 	return basis.Try2(id, formula.ByPreopRatio, formula.PreopRatio[unit.NewtonMetres], operated.Torque, before.Torque)

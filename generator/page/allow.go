@@ -7,7 +7,7 @@ import (
 	"paceleaf/generator/unit"
 )
 
-// closedOf are the kinds that are simply open or closed.
+// closable are the kinds that are simply open or closed.
 var closable = []unit.Kind{unit.Impact, unit.Running, unit.Twisting, unit.Kneeling, unit.Contact,
 	unit.MaximalEffort, unit.AddedWeight, unit.StraighteningUnderLoad, unit.PassiveBend, unit.ActiveBend, unit.LoadedBend}
 

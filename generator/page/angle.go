@@ -17,9 +17,9 @@ var landmarks = []struct {
 	{95, "right"}, {114, "past-right"}, {129, "deep"}, {180, "fullest"},
 }
 
-// degrees writes a bend as a number.
+// degrees writes a bend as a number, never to whole degrees: a limit of 72.6° is not 73.
 func (h handout) degrees(d unit.Degrees) string {
-	return h.w.Say("angle.deg", "deg", h.w.Number(float64(d), 0))
+	return h.w.Say("angle.deg", "deg", h.w.Number(float64(d), 2))
 }
 
 // bend writes a bend with its landmark: 70° (a little short of a right angle).

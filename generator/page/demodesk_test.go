@@ -22,7 +22,7 @@ func demoPlans(t *testing.T) (plans []*plan.Plan) {
 	folder := source.Over(os.DirFS("../../templates/demo/saltmarsh"))
 	clinic, faults := client.ReadClinic(folder)
 	if clinic == nil || len(faults.Wrong()) > 0 {
-		t.Skip("the demo's clinic cannot be read: ", faults)
+		t.Fatal("the demo's clinic cannot be read: ", faults)
 	}
 	sheets, _ := client.ReadSheets(folder)
 	codes, _ := client.Codes(folder)
@@ -30,18 +30,18 @@ func demoPlans(t *testing.T) (plans []*plan.Plan) {
 	for _, code := range codes {
 		c, faults := client.Read(folder, code, clinic, sheets)
 		if len(faults.Wrong()) > 0 {
-			t.Log(faults)
+			t.Error(faults)
 			continue
 		}
 		pr, faults := library.Program(c.Program)
 		if pr == nil || len(faults.Wrong()) > 0 {
-			t.Log(faults)
+			t.Error(faults)
 			continue
 		}
 		if p, mistakes := plan.Compute(clinic, pr, c); p != nil {
 			plans = append(plans, p)
 		} else {
-			t.Log(mistakes)
+			t.Error(mistakes)
 		}
 	}
 	return plans

@@ -155,20 +155,6 @@ func (l *limits) turns(k unit.Kind, first unit.Day) (days []unit.Day) {
 	return days
 }
 
-func sameAllowance(a, b unit.Allowance) bool {
-	return sameAs(a.Range, b.Range) && sameAs(a.Part, b.Part) && sameAs(a.PartMass, b.PartMass) && sameAs(a.Locked, b.Locked) &&
-		a.BothOnly == b.BothOnly && a.Grade == b.Grade && a.Closed() == b.Closed()
-}
-
-func sameAs[T comparable](a, b *T) bool { return a == b || a != nil && b != nil && *a == *b }
-
-// wider reports whether b allows something that a did not.
-func wider(a, b unit.Allowance) bool {
-	return !sameAllowance(stricter(a, b), b)
-}
-
 func sortByDay[T any](list []T, day func(T) unit.Day) {
 	slices.SortStableFunc(list, func(a, b T) int { return day(a).Compare(day(b)) })
 }
-
-func contains(list []string, s string) bool { return slices.Contains(list, s) }

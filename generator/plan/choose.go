@@ -15,7 +15,6 @@ import (
 // planner carries what a plan is made of while it is made.
 type planner struct {
 	program  *program.Program
-	clinic   *client.Clinic
 	client   *client.Client
 	event    *client.Event
 	block    *client.Block

@@ -76,7 +76,7 @@ func assemble(clinic *client.Clinic, p *program.Program, c, tested *client.Clien
 	for i := range b.Overrides {
 		plan.Overrides = append(plan.Overrides, AppliedOverride{Override: &b.Overrides[i]})
 	}
-	planner := &planner{program: p, clinic: clinic, client: c, event: event, block: b, found: found, knees: k, phase: stage.Set,
+	planner := &planner{program: p, client: c, event: event, block: b, found: found, knees: k, phase: stage.Set,
 		symptoms: plan.Symptoms, weeks: plan.Weeks, plan: plan, things: map[string]string{}}
 	plan.Activities = judge.activities(clinic, k, plan.Symptoms)
 	plan.Goals = judge.goals()

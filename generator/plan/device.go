@@ -56,7 +56,6 @@ var (
 	byCutAddOn = basis.Rule{Name: "cut to step", Sum: "$3 + max(down(($1 − $3) ÷ $2) × $2, down(($1 − $3 − $4) ÷ $2) × $2 + $4)", Source: "one rounding, toward caution"}
 	byPlates   = basis.Rule{Name: "step of the device: twice its smallest plate", Sum: "2 × $1", Source: "plates are loaded in pairs"}
 	bySingle   = basis.Rule{Name: "step of the device: its smallest plate", Sum: "$1", Source: "plates are loaded one by one"}
-	byClinic   = basis.Rule{Name: "typed", Source: "clinic.toml"}
 )
 
 // stepOf is the smallest change of load of a device.
@@ -109,9 +108,8 @@ var byHeaviest = basis.Rule{Name: "no more than the machine holds", Sum: "min($1
 
 // putOn is what is set at the device for a moved load, before the cut: without what moves with it, through its ratio.
 func putOn(id string, moved basis.Num[unit.Kilograms], place *client.Place, d *client.Device) basis.Num[unit.Kilograms] {
-	if d.Ratio != nil {
-		ratio := basis.Given(finding.DeviceID(place, d, "ratio"), byClinic, unit.Count(*d.Ratio), "ratio of the cable")
-		return basis.Try2(id, formula.ByPinned, formula.Pinned, moved, ratio)
+	if d.Ratio.OK() {
+		return basis.Try2(id, formula.ByPinned, formula.Pinned, moved, d.Ratio.Named(finding.DeviceID(place, d, "ratio")))
 	}
 	if own := finding.Own(place, d); own.OK() {
 		return basis.Try2(id, formula.ByPutOn, formula.PutOn, moved, own)

@@ -73,7 +73,7 @@ func applies(w program.When, c *client.Client, event *client.Event, on unit.Day)
 	if len(w.Also) > 0 && !slices.ContainsFunc(w.Also, func(a string) bool { return slices.Contains(event.Also, a) }) {
 		return false
 	}
-	if age := c.Born.Age(on); w.UnderAge > 0 && (age < 0 || age >= w.UnderAge) {
+	if w.UnderAge > 0 && !c.Born.Under(w.UnderAge, on) {
 		return false
 	}
 	return true
@@ -234,39 +234,6 @@ func meet(stand []*window) ruling {
 	return r
 }
 
-// stricter is what both allowances allow.
-func stricter(a, b unit.Allowance) unit.Allowance {
-	if a.Closed() || b.Closed() {
-		no := false
-		return unit.Allowance{Allowed: &no}
-	}
-	m := unit.Allowance{Range: a.Range, Grade: a.Grade, Part: lower(a.Part, b.Part), PartMass: lower(a.PartMass, b.PartMass), Locked: a.Locked, Night: a.Night, BothOnly: a.BothOnly || b.BothOnly}
-	switch {
-	case a.Range != nil && b.Range != nil:
-		both := a.Range.Meet(*b.Range)
-		m.Range = &both
-	case b.Range != nil:
-		m.Range = b.Range
-	}
-	if b.Grade != "" && (a.Grade == "" || b.Grade.Rank() < a.Grade.Rank()) {
-		m.Grade = b.Grade
-	}
-	if b.Locked != nil && (a.Locked == nil || *b.Locked < *a.Locked) {
-		m.Locked = b.Locked
-	}
-	if b.Night != nil && (m.Night == nil || *b.Night) {
-		m.Night = b.Night
-	}
-	return m
-}
-
-func lower[Q ~float64](a, b *Q) *Q {
-	if a == nil || b != nil && *b < *a {
-		return b
-	}
-	return a
-}
-
 // binds reports whether a window is one of those that make the ruling what it is.
 func (r ruling) binds(w *window) bool {
 	a := w.Allow
@@ -306,45 +273,6 @@ func (w *window) said() string {
 		return "program limit " + w.Name + until
 	}
 	return fmt.Sprintf("%s %s, %s of %s%s", w.SetBy, w.Name, w.Route, w.Said, until)
-}
-
-// contradictions are days on which two instructions have no range in common.
-func (l *limits) contradictions() (wrong []Mistake) {
-	told := map[[2]*window]bool{}
-	for _, w := range l.windows {
-		if w.class != instructed {
-			continue
-		}
-		for _, d := range append([]unit.Day{w.From}, l.turns(w.Kind, w.From)...) {
-			a, b := l.noneInCommon(w, d)
-			if a == nil || told[[2]*window{a, b}] {
-				continue
-			}
-			told[[2]*window{a, b}] = true
-			wrong = append(wrong, Mistake{At: b.At.At("range_deg"), What: fmt.Sprintf("%s and %s allow no common range of %s from %s", a.Name, b.Name, a.Kind, d),
-				Instead: "ask which of the two holds, and end the other by lifts"})
-		}
-	}
-	return wrong
-}
-
-// noneInCommon are two instructions of a window's kind that stand on a day and have no range in common; nil where there are none.
-func (l *limits) noneInCommon(of *window, d unit.Day) (a, b *window) {
-	var said []*window
-	for _, w := range l.windows {
-		if w.class == instructed && w.speaksOf(of.Kind, append(slices.Clone(of.On), of.Kind)) && w.covers(d) {
-			said = append(said, w)
-		}
-	}
-	said = latestOfEach(said)
-	for i, a := range said {
-		for _, b := range said[i+1:] {
-			if a.Allow.Range != nil && b.Allow.Range != nil && a.Allow.Range.Meet(*b.Allow.Range).Empty() {
-				return a, b
-			}
-		}
-	}
-	return nil, nil
 }
 
 func later(a, b unit.Day) unit.Day {

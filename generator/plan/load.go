@@ -85,9 +85,6 @@ var (
 // evenEnough is the symmetry from which a lift with both legs is no longer capped by the weaker one. Tool default.
 const evenEnough unit.Percent = 90
 
-// tooStrong is the symmetry above which the other leg is the weaker one by far: then it is its maximum that caps (rules 13).
-const tooStrong unit.Percent = 110
-
 // bothMax is the maximum behind a lift with both legs: its own test, capped by twice the weaker leg's own maximum on the
 // same device until the legs are even. Without its own test there is none, for nothing else says how deep it was gone (rules
 // 24); without a test of each leg there is none either: the strong leg would do the work.
@@ -105,7 +102,8 @@ func (p *planner) bothMax(l *loader) (basis.Num[unit.Kilograms], string) {
 	case single == nil || !single.Left.OneRM.OK() || !single.Right.OneRM.OK():
 		return own, "no lift of each leg alone on this machine"
 	}
-	if lsi, ok := single.LSI.Value(); ok && lsi >= evenEnough && lsi <= tooStrong {
+	// above finding.TooStrong the other leg is the weaker one by far: then it is its maximum that caps
+	if lsi, ok := single.LSI.Value(); ok && lsi >= evenEnough && lsi <= finding.TooStrong {
 		return own, ""
 	}
 	weaker := basis.Of2(l.id("weaker-one-rm"), byWeaker, func(a, b unit.Kilograms) unit.Kilograms { return min(a, b) }, single.Left.OneRM, single.Right.OneRM)
@@ -185,6 +183,9 @@ func (l *loader) grown(load basis.Num[unit.Kilograms], week, growth int) basis.N
 	return basis.Of3(l.weekID(week, "ceiling"), formula.ByCeiling, formula.Ceiling, load, percent, weeks)
 }
 
+// stepBackTo is what a step back leaves of a load at most; common practice, no source.
+const stepBackTo = 0.9
+
 var byStepBack = basis.Rule{Name: "step back: a step or a tenth less, whichever is more", Sum: "min($1 × 0.9, $1 − $2)", Source: "common practice, no source"}
 
 // steppedBack takes a step or a tenth off the first week's load where symptoms ask for it.
@@ -193,7 +194,7 @@ func (l *loader) steppedBack(load basis.Num[unit.Kilograms], w *WeekDose) basis.
 		return load
 	}
 	return basis.Of2(l.weekID(w.Week, "stepped-back"), byStepBack, func(x, s unit.Kilograms) unit.Kilograms {
-		return max(0, min(unit.Kilograms(0.9*float64(x)), x-s))
+		return max(0, min(unit.Kilograms(stepBackTo*float64(x)), x-s))
 	}, load, stepOf(l.place, l.device))
 }
 

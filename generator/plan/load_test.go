@@ -352,10 +352,15 @@ func TestRule11_RolesOfTheLegs(t *testing.T) {
 	} {
 		w := pressed("leg-press-single", "60 kg x 8+0", "90 kg x 8+0", "")
 		w.side, w.other, w.files = row.side, row.other, own(`"leg-press-single"`, `"squat"`)
+		seen := map[unit.Side]bool{}
 		for _, r := range w.plan(t).Prescriptions {
+			seen[r.Side] = true
 			if want := map[unit.Side]string{unit.Left: row.left, unit.Right: row.right, unit.Both: "both"}[r.Side]; r.Role != want {
 				t.Errorf("%s operated, other %s: the %s leg is %s, want %s", row.side, row.other, r.Side, r.Role, want)
 			}
+		}
+		if !seen[unit.Left] || !seen[unit.Right] {
+			t.Errorf("%s operated, other %s: only %v have a box", row.side, row.other, seen)
 		}
 	}
 }

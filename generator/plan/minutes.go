@@ -2,6 +2,7 @@ package plan
 
 import (
 	"math"
+	"slices"
 
 	"paceleaf/generator/program"
 )
@@ -24,7 +25,7 @@ func (p *planner) minutes() map[string]int {
 		seconds, parts := 0.0, false
 		rests := map[*program.Slot]float64{}
 		for _, r := range p.plan.Prescriptions {
-			if !contains(r.Sessions, s.ID) {
+			if !slices.Contains(r.Sessions, s.ID) {
 				continue
 			}
 			work, rest := length(r.Exercise, r.Weeks[0].Dose)

@@ -71,7 +71,7 @@ func degrees(r unit.Reach) string {
 	return fmt.Sprintf("%g to %g°", float64(r.Straightest), float64(r.MostBent))
 }
 
-// ByTyped marks a load that the therapist typed over the computed one.
+// byOverride marks a load that the therapist typed over the computed one.
 var byOverride = basis.Rule{Name: "typed by the therapist, no more than computed", Sum: "min($1, $2)"}
 
 // overrideLoad puts a typed load in the place of the computed one: never above it, unless the reason is the surgeon's.

@@ -87,7 +87,7 @@ func forbids(r ruling, e *program.Exercise) string {
 	return ""
 }
 
-// days lists the days from one day on.
+// daysFrom lists the days from one day on.
 func daysFrom(first unit.Day, n int) []unit.Day {
 	list := make([]unit.Day, n)
 	for i := range list {

@@ -1,7 +1,7 @@
 // Package plan says what follows from a program, a client and what the tests found: the stage that is earned, the
 // limits of each day, the exercises and loads of each week and leg, the dates, the cautions.
 //
-// It is computed as of the block's first day, from tests, logs and stages dated on or before it. It reads no clock and
+// It is computed as of the block's first day, from tests and stages dated on or before it. It reads no clock and
 // no file, and it prints nothing: page turns it into what a person reads.
 package plan
 
@@ -68,7 +68,7 @@ type StageState struct {
 	Next       *program.Phase // the phase after the recorded one; nil at the last
 	Ahead      bool           // the recorded stage lies ahead of what is earned
 	Short      []Criterion    // the criteria of the first recorded phase that was not earned, as of the day it was recorded
-	Criteria   []Criterion    // of every phase up to Next, in order
+	Criteria   []Criterion    // of Next
 }
 
 // State of a criterion.
@@ -116,7 +116,7 @@ type ActivityState struct {
 	NotBefore  unit.Day // the floor in time; zero where there is none
 	Criteria   []Criterion
 	Missing    []string // ids of criteria that are not passed
-	Because    string   // why suspended, or who opened it
+	Because    string   // why suspended
 	OpenedBy   string
 	OpenedFrom unit.Day
 }
@@ -149,7 +149,7 @@ type Prescription struct {
 	Exercise *program.Exercise
 	Slot     *program.Slot
 	Side     unit.Side
-	Role     string // operated, other, index, both
+	Role     string // operated, other, donor, index, both
 	Device   *client.Device
 	Setup    *client.Setup             // what the client sets at the machine; nil where nothing is typed
 	Easier   *program.Exercise         // a step back that limits, place and knee allow all through the block; nil: none
@@ -176,7 +176,7 @@ type WeekDose struct {
 	Implied        basis.Num[unit.Count]   // after the cut: repetitions that are really left in reserve
 	FindYourWeight bool
 	Why            string // of find your weight: why there is no load
-	NearPin        int    // the hole of the set-up that stops at the most bent (or straightest) allowed angle; 0: none
+	NearPin        int    // the hole of the set-up that stops at the most bent allowed angle; 0: none
 	PinDeg         unit.Degrees
 }
 
@@ -206,7 +206,7 @@ type DateLine struct {
 	On      unit.Day
 	Kind    string          // lifts, loosens, not-before, visit, ends, away
 	What    string          // kind of limit, id of activity
-	Title   string          // of the activity
+	Title   string          // of the activity; of a limit on some exercises only, the kind that these also name
 	Allow   *unit.Allowance // of a limit that loosens: what holds from then
 	Missing []string        // of an activity: ids of criteria still missing
 	SetBy   string
@@ -261,7 +261,7 @@ type Signal struct {
 type Flag struct {
 	ID    string
 	About string
-	Says  string
+	Says  string // sentence fragment for the worksheet
 }
 
 // AppliedOverride is what an override changed.

@@ -610,6 +610,11 @@ func TestProceduresOnlyTighten(t *testing.T) {
 			}
 		}
 	}
+	for unknown, family := range strictestOf {
+		if !slices.Contains(also, unknown) || !slices.ContainsFunc(also, func(a string) bool { return a != unknown && strings.HasPrefix(a, family) }) {
+			t.Errorf("%s, or what it stands for, is no procedure of the program: %v", unknown, also)
+		}
+	}
 	c := inHouse(t, map[string]*tableClinic{}, "none")
 	for _, graft := range unit.Graft("").Words() {
 		for _, a := range append([]string{"alone"}, also...) {

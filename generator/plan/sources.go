@@ -17,6 +17,9 @@ func (p *Plan) SourcesUsed() (keys []string) {
 		if c.Rule != nil {
 			used[c.Rule.Source] = true
 		}
+		for _, one := range c.Any {
+			used[one.Rule.Source] = true
+		}
 	}
 	for _, r := range p.Prescriptions {
 		used[r.Exercise.Source] = true

@@ -167,7 +167,7 @@ func unknownIDs(p *program.Program, c *client.Client, event *client.Event) (wron
 		}
 	}
 	for _, o := range c.Opened {
-		if !contains(opened, o.ID) {
+		if !slices.Contains(opened, o.ID) {
 			wrong = append(wrong, Mistake{At: o.At.At("id"), What: fmt.Sprintf("%q is nothing that program %s lets a therapist open", o.ID, p.ID), Instead: "write one of " + strings.Join(opened, ", ")})
 		}
 	}
@@ -177,28 +177,31 @@ func unknownIDs(p *program.Program, c *client.Client, event *client.Event) (wron
 	for _, w := range c.Waived {
 		_, measure, _ := strings.Cut(w.Criterion, ".")
 		switch {
-		case !contains(known, strings.TrimRight(strings.TrimRight(w.Criterion, "23456789"), "-")) && !contains(known, w.Criterion):
+		case !slices.Contains(known, unnumbered(w.Criterion)) && !slices.Contains(known, w.Criterion):
 			wrong = append(wrong, Mistake{At: w.At.At("criterion"), What: fmt.Sprintf("there is no criterion %q in program %s", w.Criterion, p.ID),
 				Instead: "write stage or activity, then the measure, as in running.hop-single.lsi; the worksheet lists them"})
-		case !waivable(strings.TrimRight(strings.TrimRight(measure, "23456789"), "-")):
+		case !waivable(unnumbered(measure)):
 			wrong = append(wrong, Mistake{At: w.At.At("criterion"), What: fmt.Sprintf("%s cannot be waived: swelling, pain and extension come before any impact", w.Criterion), Instead: "take the waiver out"})
 		}
 	}
 	return wrong
 }
 
+// unnumbered is the id of a criterion without the number that tells several of one measure apart: running.effusion-2.
+func unnumbered(id string) string { return strings.TrimRight(strings.TrimRight(id, "23456789"), "-") }
+
 // unknownAlso are procedures of the operation that no limit of the program speaks of: misspelt, they would be free.
 func unknownAlso(p *program.Program, event *client.Event) (wrong []Mistake) {
 	var known []string
 	for _, l := range p.Limits {
 		for _, a := range l.When.Also {
-			if !contains(known, a) {
+			if !slices.Contains(known, a) {
 				known = append(known, a)
 			}
 		}
 	}
 	for i, a := range event.Also {
-		if !contains(known, a) {
+		if !slices.Contains(known, a) {
 			wrong = append(wrong, Mistake{At: event.At.At(fmt.Sprintf("also[%d]", i)), What: fmt.Sprintf("no limit of program %s speaks of %q", p.ID, a),
 				Instead: "write " + nearest(a, known) + ", or add a limit file for it"})
 		}

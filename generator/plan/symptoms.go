@@ -3,6 +3,7 @@ package plan
 import (
 	"fmt"
 
+	"paceleaf/generator/client"
 	"paceleaf/generator/finding"
 	"paceleaf/generator/unit"
 )
@@ -127,8 +128,7 @@ func painSignals(k *finding.KneeDay) (list []Signal) {
 	add := func(a Action, code, because string) {
 		list = append(list, Signal{Action: a, Level: "week", On: k.On, Code: code, Because: because + " on " + k.On.String()})
 	}
-	switch k.PainKind {
-	case "sharp", "catching", "giving-way":
+	if client.PainKind(k.PainKind).Alarming() {
 		add(StepBack, "pain-kind", "pain of the "+k.PainKind+" kind")
 	}
 	worst, asked := k.Pain.Value()

@@ -13,8 +13,7 @@ const grown = client.GrownAt
 
 // Young reports whether the client is under age on the block's first day. An age that is not known is not young.
 func (p *Plan) Young() bool {
-	age := p.Client.Born.Age(p.AsOf)
-	return age >= 0 && age < grown
+	return p.Client.Born.Under(grown, p.AsOf)
 }
 
 // drivesFrom is the age from which a page speaks of driving; common practice, no source: laws differ from land to land.
@@ -22,15 +21,13 @@ const drivesFrom = 17
 
 // TooYoungToDrive reports whether the client is known to be younger than people are who drive.
 func (p *Plan) TooYoungToDrive() bool {
-	age := p.Client.Born.Age(p.AsOf)
-	return age >= 0 && age < drivesFrom
+	return p.Client.Born.Under(drivesFrom, p.AsOf)
 }
 
 // youngFloor is the clinic's own floor in months for a young person's return to sport.
 func (j judge) youngFloor(a *program.Activity, clinic *client.Clinic) []Criterion {
-	age := j.c.Born.Age(j.asOf)
 	months := clinic.Under18.SportNotBeforeMonths
-	if !a.Sport || months == 0 || age < 0 || age >= grown {
+	if !a.Sport || months == 0 || !j.c.Born.Under(grown, j.asOf) {
 		return nil
 	}
 	rule := &program.Criterion{EarliestMonth: &months, Standing: "common practice", Note: "the clinic's own floor for young people"}

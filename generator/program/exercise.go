@@ -31,7 +31,7 @@ type Exercise struct {
 	Harder      string            `key:"harder"`
 	Source      string            `key:"source"`
 	Standing    unit.Standing     `key:"standing"`
-	CopiedFrom  string            `key:"copied_from" doc:"the shipped file that this one started as"`
+	CopiedFrom  string            `key:"copied_from" doc:"the shipped file that this one started as; not used yet"`
 	Levels      []Level           `key:"level" doc:"a ladder that the client climbs by its own rule, such as return to running; the therapist records the first rung"`
 	Figure      Figure            `key:"figure"`
 	Words       Words
@@ -54,9 +54,9 @@ const (
 
 func (Legs1) Words() []string { return []string{"one", "both"} }
 
-// Figure is the pose of an exercise; the figure room draws it. For now it says only in which frame the range is drawn.
+// Figure is the pose of an exercise. Nothing draws it yet.
 type Figure struct {
-	RangeFrame string `key:"range_frame" doc:"thigh for an open chain, shank for a closed one"`
+	RangeFrame string `key:"range_frame" doc:"thigh for an open chain, shank for a closed one; not used yet"`
 }
 
 // Words are the Markdown texts of an exercise, each under its own heading.

@@ -9,18 +9,23 @@ import (
 type File struct {
 	At          basis.Origin
 	Title       string            `key:"title,required"`
-	About       string            `key:"about" doc:"one or two sentences for a surgeon or a colleague"`
+	About       string            `key:"about" doc:"one or two sentences for a surgeon or a colleague; not printed yet"`
 	CountsFrom  string            `key:"counts_from,required" doc:"the procedure whose date weeks count from, or injury, or start"`
 	Phases      []string          `key:"phases,required" doc:"ids of programs/phases/, in order"`
 	Limits      []string          `key:"limits" doc:"ids of programs/limits/"`
 	Sources     []string          `key:"sources" doc:"keys of the bibliography"`
 	Presets     map[string]string `key:"presets" doc:"by kind of limit: the named schedule to use; without it our composite holds"`
 	WithinWeeks *int              `key:"within_weeks" doc:"how old a test may be for a criterion that does not say so itself; 6 where it is left out (tool default)" range:"1 52"`
-	OneRM       string            `key:"one_rm" doc:"formula of the estimated one-repetition maximum; epley where it is left out"`
+	OneRM       Estimate          `key:"one_rm" doc:"formula of the estimated one-repetition maximum; epley where it is left out, and the only one so far"`
 	Activities  []Activity        `key:"activity"`
 	Goals       []Goal            `key:"goal"`
-	CopiedFrom  string            `key:"copied_from"`
+	CopiedFrom  string            `key:"copied_from" doc:"the shipped file that this one started as; not used yet"`
 }
+
+// Estimate names a formula of the one-repetition maximum.
+type Estimate string
+
+func (Estimate) Words() []string { return []string{"epley"} }
 
 // Goal is what a knee should reach by a week; one that is late may have to be told to the surgeon. It opens nothing.
 type Goal struct {
@@ -60,7 +65,7 @@ type Phase struct {
 	Enter      []Criterion `key:"enter" doc:"what it takes to earn the phase; none for the first"`
 	Slots      []Slot      `key:"slot,required"`
 	Sessions   []Session   `key:"session,required"`
-	CopiedFrom string      `key:"copied_from"`
+	CopiedFrom string      `key:"copied_from" doc:"the shipped file that this one started as; not used yet"`
 }
 
 // Criterion is one thing that must be true. It has a floor in time, or a measure with a mark, or any of several.

@@ -9,7 +9,8 @@ import (
 	"unicode/utf8"
 )
 
-// fillText fills what is written in quotes, and yes and no.
+// What is written in quotes, and yes and no.
+
 // gap stands in the files that paceleaf start begins, where only the author knows what to write.
 const gap = "?"
 

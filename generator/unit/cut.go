@@ -19,6 +19,3 @@ func CutTo[Q ~float64](x, step Q) Q {
 	}
 	return Q(float64(n * float64(step)))
 }
-
-// Tenth returns p cut down to a tenth, as it is compared and printed.
-func (p Percent) Tenth() Percent { return CutTo(p, 0.1) }

@@ -27,7 +27,7 @@ func TestCutTo(t *testing.T) {
 			t.Errorf("%v to %v: %v, want %v (%s)", row.x, row.step, got, row.want, row.why)
 		}
 	}
-	if got := Percent(100 * 80.7 / 100).Tenth(); got != 80.7 {
+	if got := CutTo(Percent(100*80.7/100), 0.1); got != 80.7 {
 		t.Errorf("a tenth prints as itself: %v", got)
 	}
 }
@@ -44,7 +44,7 @@ func TestTies(t *testing.T) {
 			operated := other * mark / 100
 			for _, arm := range []float64{0.27, 0.31, 0.33, 0.345} {
 				share := func(n int) Percent {
-					return Percent(100 * (float64(n) * arm) / (float64(other) * arm)).Tenth()
+					return CutTo(Percent(100*(float64(n)*arm)/(float64(other)*arm)), 0.1)
 				}
 				ties++
 				if share(operated) != Percent(mark) {
