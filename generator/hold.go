@@ -12,7 +12,7 @@ import (
 func (h *House) StartHold(c *client.Client, from unit.Day, by, reason string) (Started, error) {
 	b := c.Block()
 	if b == nil {
-		return Started{}, fmt.Errorf("%s has no block to pause; begin one by: paceleaf start block %s", c.Code, c.Code)
+		return Started{}, fmt.Errorf("%s has no block to pause; begin one by: paceleaf start block %s --on DATE", c.Code, c.Code)
 	}
 	if end := b.Starts.AddWeeks(b.Weeks).AddDays(-1); from.After(end) {
 		return Started{}, fmt.Errorf("block %d of %s ends %s, before %s; begin the next block instead", b.Number, c.Code, end, from)

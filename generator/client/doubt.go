@@ -15,10 +15,11 @@ import (
 
 // Spans that are asked about. Chosen: common practice, no source.
 const (
-	longAgo = 104 // weeks from an operation to the block
-	farOff  = 26  // weeks from a word said to the day from which it holds
-	oldest  = 100 // years of a client's age,
-	young   = 8   // and the other way
+	lateWeeks = 39  // from an operation to the first thing recorded after it
+	longAgo   = 104 // weeks from an operation to the block
+	farOff    = 26  // weeks from a word said to the day from which it holds
+	oldest    = 100 // years of a client's age,
+	young     = 8   // and the other way
 )
 
 func (r *reader) days() {
@@ -65,6 +66,32 @@ func (r *reader) born(first unit.Day) {
 	}
 }
 
+// lateRecord asks where the first thing recorded after an operation comes very late: a year that is one too early empties
+// the limits without a word.
+func (r *reader) lateRecord(e *Event) {
+	var first unit.Day
+	see := func(d unit.Day) {
+		if !d.IsZero() && !d.Before(e.Date) && (first.IsZero() || d.Before(first)) {
+			first = d
+		}
+	}
+	for _, t := range r.c.Tests {
+		see(t.On)
+	}
+	for _, s := range r.c.Stages {
+		see(s.From)
+	}
+	for _, l := range r.c.Limits {
+		see(l.Said)
+	}
+	for _, b := range r.c.Blocks {
+		see(b.Starts)
+	}
+	if !first.IsZero() && first.After(e.Date.AddWeeks(lateWeeks)) {
+		r.ask(e.At.At("date"), fmt.Sprintf("the first thing recorded after this operation is of %s, %d weeks later", first, first.WeeksSince(e.Date)), "see whether the year is right")
+	}
+}
+
 // newestOperation asks about an operation that lies long before the block.
 func (r *reader) newestOperation(b *Block) {
 	var newest *Event
@@ -73,6 +100,9 @@ func (r *reader) newestOperation(b *Block) {
 		if e.Kind == Operation && (newest == nil || e.Date.After(newest.Date)) {
 			newest = e
 		}
+	}
+	if newest != nil && !newest.Date.IsZero() {
+		r.lateRecord(newest)
 	}
 	if newest != nil && !newest.Date.IsZero() && b.Starts.After(newest.Date.AddWeeks(longAgo)) {
 		r.ask(newest.At.At("date"), fmt.Sprintf("the operation of %s lies %d weeks before block %d: its limits are over", newest.Date, b.Starts.WeeksSince(newest.Date), b.Number),
@@ -112,8 +142,43 @@ func (c *Client) Suspicious(side unit.Side) (faults source.Faults) {
 			}
 		}
 	}
+	return append(faults, c.heavyLifts(side)...)
+}
+
+// twice is how much heavier a lift may be than the last one before it is asked about. Chosen: common practice, no source.
+const twice = 2
+
+// heavyLifts asks about a lift of the operated leg that is far above its last one, or above the other leg's: a slip of the
+// pen there becomes a weight on a machine.
+func (c *Client) heavyLifts(side unit.Side) (faults source.Faults) {
+	last := map[string]unit.Kilograms{}
+	for i := range c.Tests {
+		for j := range c.Tests[i].Lifts {
+			l := &c.Tests[i].Lifts[j]
+			operated, other := load(l.Left), load(l.Right)
+			if side == unit.Right {
+				operated, other = other, operated
+			}
+			before := last[l.Exercise]
+			if operated > 0 {
+				last[l.Exercise] = operated
+			}
+			says := ""
+			switch {
+			case before > 0 && float64(operated) > float64(twice*float64(before)):
+				says = fmt.Sprintf("%s: %g kg is more than twice the last one, %g kg", l.Exercise, float64(operated), float64(before))
+			case c.SoundOther() && other > 0 && float64(operated) > float64(stronger*float64(other)):
+				says = fmt.Sprintf("%s: the operated leg lifts more than 15 percent more than the other", l.Exercise)
+			default:
+				continue
+			}
+			faults.Add(source.Fault{File: l.At.File, Line: l.At.Line, Key: l.At.At("exercise").Key, Ask: true, What: says, Instead: "see whether the weight and the legs are right"})
+		}
+	}
 	return faults
 }
+
+func load(s Set) unit.Kilograms { return max(s.Plates.Or(0), s.Moved.Or(0)) }
 
 func best(trials []basis.Num[unit.Newtons]) (top unit.Newtons) {
 	for _, t := range trials {

@@ -54,19 +54,21 @@ func HoldReason(reason string) error {
 	return fmt.Errorf("reason %q does not begin with a known word; begin with one of %s; more words after a colon", reason, strings.Join(holdReasons, ", "))
 }
 
-// Held is the newest hold that still stands in a block: called before its end, and the knee not looked at since.
+// Held is the newest hold of a block: called before its end. Whether it still stands is for plan to say.
 func (c *Client) Held(b *Block) *Hold {
 	for i := len(c.Holds) - 1; i >= 0; i-- {
 		h := &c.Holds[i]
 		if !h.From.Before(b.Starts.AddWeeks(b.Weeks)) {
 			continue
 		}
-		if slices.ContainsFunc(c.Tests, func(d TestDay) bool { return d.On.After(h.From) && d.looked() }) {
-			return nil
-		}
 		return h
 	}
 	return nil
+}
+
+// LookedAfter reports whether the knee has been looked at since a hold began.
+func (c *Client) LookedAfter(h *Hold) bool {
+	return slices.ContainsFunc(c.Tests, func(d TestDay) bool { return d.On.After(h.From) && d.looked() })
 }
 
 // looked reports whether swelling or pain were looked at on the day.

@@ -33,6 +33,9 @@ func (r *reader) tests(d *TestDay) {
 	}
 	for _, q := range d.Questionnaires {
 		r.once(seen, q.ID, q.At.At("id"), "keep one score a day")
+		if top, known := highestScore[q.ID]; known && q.Score.Or(0) > top {
+			r.wrong(q.At.At("score"), fmt.Sprintf("score %g of %s is above its scale, which ends at %g", float64(q.Score.Or(0)), q.ID, float64(top)), "write the score of the instrument itself")
+		}
 	}
 	for i := range d.Lifts {
 		l := &d.Lifts[i]

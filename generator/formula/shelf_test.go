@@ -128,7 +128,9 @@ func then(name string, more ...float64) func(float64, error) (float64, error) {
 	}
 }
 
-func tenth(v float64, err error) (float64, error) { return float64(unit.CutTo(unit.Percent(v), 0.1)), err }
+func tenth(v float64, err error) (float64, error) {
+	return float64(unit.CutTo(unit.Percent(v), 0.1)), err
+}
 
 func maximum(w, r, q float64) (float64, error) {
 	n, err := call("ToFailure", r, q)

@@ -1,5 +1,7 @@
 package page
 
+import "paceleaf/generator/plan"
+
 // kneeSays is how to listen to the knee: the kind of pain before its number, swelling, the next morning, a flare.
 func (h handout) kneeSays() Part {
 	w := h.w
@@ -20,8 +22,18 @@ func (h handout) kneeSays() Part {
 				fact(w.Say("knee-says.much"), w.Say("knee-says.much-do")))),
 		group("flare", w.Say("flare.title"), 3,
 			paragraph("", w.Say("flare.lead")),
-			steps("", w.Say("flare.stop"), w.Say("flare.move"), w.Say("flare.rest"), w.Say("flare.again"), w.Say("flare.call"))),
+			steps("", h.flareSteps()...)),
 	)
+}
+
+// flareSteps are the plan for 48 hours. In a pause only the therapist says when to start again.
+func (h handout) flareSteps() []string {
+	w := h.w
+	list := []string{w.Say("flare.stop"), w.Say("flare.move"), w.Say("flare.rest")}
+	if h.Symptoms.Action.Rank() < plan.Pause.Rank() {
+		list = append(list, w.Say("flare.again"))
+	}
+	return append(list, w.Say("flare.call"))
 }
 
 // progress keeps its place: charts come when there are tests to draw them from.

@@ -1,6 +1,8 @@
 package page
 
 import (
+	"slices"
+
 	"paceleaf/generator/plan"
 	"paceleaf/generator/unit"
 )
@@ -69,6 +71,11 @@ func (h handout) goesOnLead(key string) string {
 	return h.w.Say("now.on")
 }
 
+// trains reports whether a leg has work of its own on this page.
+func (h handout) trains(leg unit.Side) bool {
+	return slices.ContainsFunc(h.Prescriptions, func(p plan.Prescription) bool { return p.Side == leg })
+}
+
 // goesOn lists what may be done in a pause.
 func (h handout) goesOn(key string) []string {
 	if !paused(key) {
@@ -76,7 +83,7 @@ func (h handout) goesOn(key string) []string {
 	}
 	w := h.w
 	on := []string{w.Say("now.on-bend"), w.Say("now.on-squeeze"), w.Say("now.on-swelling")}
-	if h.side() != unit.Both {
+	if other := h.side().Opposite(); h.side() != unit.Both && h.trains(other) {
 		on = append(on, w.Say("now.on-other", "leg", w.Say("leg."+string(h.side().Opposite()))))
 	}
 	return on

@@ -15,7 +15,7 @@ import (
 func Compute(clinic *client.Clinic, p *program.Program, c *client.Client) (*Plan, []Mistake) {
 	b := c.Block()
 	if b == nil {
-		return nil, []Mistake{{At: c.At, What: "there is no block yet", Instead: "begin one by: paceleaf start block " + c.Code, Ask: true}}
+		return nil, []Mistake{{At: c.At, What: "there is no block yet", Instead: "begin one by: paceleaf start block " + c.Code + " --on DATE", Ask: true}}
 	}
 	event := c.Event(p.CountsFrom, b.Starts)
 	if event == nil {
@@ -40,6 +40,11 @@ func held(p *program.Program, c *client.Client, b *client.Block, event *client.E
 	wrong = unknownIDs(p, c, event)
 	if b.Starts.Before(event.Date) {
 		wrong = append(wrong, Mistake{At: b.At.At("starts"), What: fmt.Sprintf("block %d begins before the event of %s", b.Number, event.Date), Instead: "mend the one or the other"})
+	}
+	for i := range c.Limits {
+		if l := &c.Limits[i]; l.Side != "" && l.Side != unit.Both && l.Side != event.Side && event.Side != unit.Both && c.SoundOther() {
+			wrong = append(wrong, Mistake{At: l.At.At("side"), Ask: true, What: fmt.Sprintf("this limit binds the sound %s leg, not the %s knee of the event", l.Side, event.Side), Instead: "see whether the side is right"})
+		}
 	}
 	for _, o := range b.Overrides {
 		if p.Exercises[o.Exercise] == nil {
@@ -71,7 +76,7 @@ func assemble(clinic *client.Clinic, p *program.Program, c, tested *client.Clien
 	stage := judge.stage(findings)
 	plan := &Plan{Clinic: clinic, Program: p, Client: c, Block: b, Event: event, AsOf: asOf, Found: found, Stage: stage}
 	plan.Symptoms = symptoms(found, event.Date)
-	plan.Symptoms.held(c.Held(b), event)
+	plan.Symptoms.revised(c, b, event, symptoms(findings(lastLook(tested, b)), event.Date))
 	plan.Weeks = weeksOf(clinic, c, b, event, stage)
 	for i := range b.Overrides {
 		plan.Overrides = append(plan.Overrides, AppliedOverride{Override: &b.Overrides[i]})

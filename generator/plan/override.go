@@ -42,6 +42,10 @@ func (p *planner) override(d *WeekDose, e *program.Exercise, side unit.Side) (pa
 			have **int
 			say  *int
 		}{{"sets", &d.Dose.Sets, o.Sets}, {"reps", &d.Dose.Reps, o.Reps}, {"reserve", &d.Dose.Reserve, o.Reserve}} {
+			if f.say != nil && f.what == "reserve" && p.allOut(*f.say, d, e, side) {
+				p.applied(o, side, fmt.Sprintf("reserve %d refused: all-out effort is closed", *f.say))
+				continue
+			}
 			if f.say != nil {
 				p.applied(o, side, fmt.Sprintf("%s %s → %d", f.what, number(*f.have), *f.say))
 				*f.have = f.say
@@ -58,6 +62,24 @@ func (p *planner) override(d *WeekDose, e *program.Exercise, side unit.Side) (pa
 		}
 	}
 	return ""
+}
+
+// allOut reports whether a reserve asks for maximal effort of a knee to which it is closed on a day of the week.
+func (p *planner) allOut(reserve int, d *WeekDose, e *program.Exercise, side unit.Side) bool {
+	if unit.Count(reserve) >= toFailureBelow {
+		return false
+	}
+	for _, s := range p.knees.sides() {
+		if side != s && side != unit.Both && !e.LoadsBoth {
+			continue
+		}
+		for _, day := range daysFrom(d.Starts, 7) {
+			if p.knees.of[s].rule(unit.MaximalEffort, []unit.Kind{unit.MaximalEffort}, day).allow.Closed() {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 func number(n *int) string {
@@ -83,12 +105,12 @@ func (p *planner) overrideLoad(d *WeekDose, l *loader) {
 		}
 		word, _, _ := strings.Cut(o.Reason, ":")
 		typedNum := o.Plates.Named(l.weekID(d.Week, "typed-load"))
-		before := "find your weight"
-		if !d.Plates.OK() && d.Week == 1 {
-			p.flag("override-without-test", l.e.ID, "%s, %s leg: %g kg is typed, and no lift stands behind it", l.e.ID, l.side, float64(typed))
+		if !d.Plates.OK() {
+			p.applied(o, l.side, fmt.Sprintf("week %d: %g kg is not used, no lift stands behind it", d.Week, float64(typed)))
+			continue // no load without a lift of that exercise on that device (rules 24)
 		}
-		if computed, has := d.Plates.Value(); has && strings.TrimSpace(word) != "surgeon" {
-			before = fmt.Sprintf("%g kg", float64(computed))
+		before := fmt.Sprintf("%g kg", float64(d.Plates.Or(0)))
+		if strings.TrimSpace(word) != "surgeon" {
 			typedNum = basis.Of2(l.weekID(d.Week, "overridden-load"), byOverride, func(a, b unit.Kilograms) unit.Kilograms { return min(a, b) }, typedNum, d.Plates)
 		}
 		d.Plates = cutToDevice(l.weekID(d.Week, "load-set"), typedNum, l.place, l.device)

@@ -49,7 +49,7 @@ var slipsOfLine = []slip{
 	{regexp.MustCompile(aKey + `=\s*([+-]?)\.([0-9]+)\s*(#.*)?$`), "$1 begins with a point", "write $1 = ${2}0.$3"},
 	{regexp.MustCompile(aKey + `=\s*([+-]?[0-9]+)\.\s*(#.*)?$`), "$1 ends with a point", "write $1 = $2"},
 	{regexp.MustCompile(aKey + `=\s*0+([1-9][0-9]*)\s*(#.*)?$`), "$1 begins with a zero", `write $1 = $2, or "0$2" if it is a name`},
-	{regexp.MustCompile(aKey + `=\s*([+-]?[0-9]+(?:\.[0-9]+)?)\s*([A-Za-z°%]+)\s*(#.*)?$`), "$1 has a unit behind its number", "write the number alone, $2, and the unit in the key"},
+	{regexp.MustCompile(aKey + `=\s*([+-]?[0-9]+(?:\.[0-9]+)?)\s*([A-Za-z°%]+)\s*(#.*)?$`), "$1 has a unit behind its number", "write the number alone, with digits only, and the unit in the key"},
 	{regexp.MustCompile(aKey + `=\s*(True|TRUE|Yes|yes)\s*(#.*)?$`), "$1 = $2", "write $1 = true"},
 	{regexp.MustCompile(aKey + `=\s*(False|FALSE|No|no)\s*(#.*)?$`), "$1 = $2", "write $1 = false"},
 	{regexp.MustCompile(aKey + `=\s*([0-9]{4}-[0-9]{2}-[0-9]{2})\s*(#.*)?$`), "$2 is not in the calendar", "check the day"},

@@ -305,7 +305,7 @@ func TestSays(t *testing.T) {
 func TestSyntax(t *testing.T) {
 	rows := []struct{ name, text, want string }{
 		{"decimal comma", "a = 1\nmass_kg = 12,5", `a.toml:2: mass_kg has a decimal comma; write mass_kg = 12.5`},
-		{"unit behind the number", "mass_kg = 64 kg", `a.toml:1: mass_kg has a unit behind its number; write the number alone, 64, and the unit in the key`},
+		{"unit behind the number", "mass_kg = 64 kg", `a.toml:1: mass_kg has a unit behind its number; write the number alone, with digits only, and the unit in the key`},
 		{"no quotes", "leg = left # the sore one", `a.toml:1: leg has no quotes; write leg = "left"`},
 		{"several words without quotes", "goal = Play handball again", `a.toml:1: goal has no quotes; write goal = "Play handball again"`},
 		{"capital yes", "heavy = True", `a.toml:1: heavy = True; write heavy = true`},
