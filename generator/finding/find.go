@@ -138,6 +138,9 @@ func (f *finder) references() {
 		if !slices.Contains(compared, quantity(name)) || !m.OK {
 			continue
 		}
+		if f.event.Side != unit.Both && quantity(name) == preopRatio {
+			continue // the other leg from before the event is the reference that stays (rules 12)
+		}
 		if f.event.Side == unit.Both {
 			f.Measures[name] = Measure{Name: name, On: m.On, Reason: "both knees: there is no other leg to compare with"}
 			continue
@@ -148,7 +151,10 @@ func (f *finder) references() {
 }
 
 // compared are the quantities that hold one leg against the other.
-var compared = []string{"lsi", "percent-of-other", "preop-ratio"}
+var compared = []string{"lsi", "percent-of-other", preopRatio}
+
+// preopRatio compares with what the other leg was before the event.
+const preopRatio = "preop-ratio"
 
 func quantity(name string) string {
 	for i := len(name) - 1; i >= 0; i-- {

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"paceleaf/generator/plan"
+	"paceleaf/generator/unit"
 )
 
 // later lists the weeks after the first of the box: ceilings, or not at all. Weeks that say the same stand together. Where
@@ -75,6 +76,14 @@ func (h handout) ceiling(p plan.Prescription, before, d plan.WeekDose) string {
 	says := h.w.Say("later.up-to", "what", strings.Join(parts, dot))
 	if now := h.rangeOf(p, d); now != "" && now != h.rangeOf(p, before) {
 		says += " " + now
+		if wider(before.Range, d.Range) {
+			says += " " + h.w.Say("later.told") // a date alone opens nothing
+		}
 	}
 	return says
+}
+
+// wider reports whether a range lets the knee go further than the one before it.
+func wider(before, now *unit.Reach) bool {
+	return before != nil && now != nil && !now.Within(*before)
 }

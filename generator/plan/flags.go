@@ -3,6 +3,7 @@ package plan
 import (
 	"fmt"
 	"slices"
+	"strings"
 
 	"paceleaf/generator/program"
 	"paceleaf/generator/unit"
@@ -36,6 +37,11 @@ func (p *planner) flags() {
 	}
 	if p.client.OtherLeg != unit.Sound {
 		p.flag("reference-not-sound", "other leg", "the other leg is no sound reference (%s): symmetry opens nothing", p.client.OtherLeg)
+		for _, name := range p.found.Order {
+			if m := p.found.Measures[name]; m.OK && strings.HasSuffix(name, ".preop-ratio") {
+				p.flag("reference-before-event", name, "the other leg's value from before the operation serves as reference: %g %% on %s; confirm it", m.Number, m.On)
+			}
+		}
 	}
 	p.flagGoals()
 	p.flagReference()
