@@ -305,12 +305,14 @@ func TestSays(t *testing.T) {
 func TestSyntax(t *testing.T) {
 	rows := []struct{ name, text, want string }{
 		{"decimal comma", "a = 1\nmass_kg = 12,5", `a.toml:2: mass_kg has a decimal comma; write mass_kg = 12.5`},
+		{"two numbers", "pain_worst = 2-3", `a.toml:1: pain_worst has two numbers; write one, or pain_worst = [2, 3] where a range is asked for`},
+		{"grade without quotes", "effusion = 1+", `a.toml:1: effusion is a word and stands without quotes; write effusion = "1+"`},
 		{"unit behind the number", "mass_kg = 64 kg", `a.toml:1: mass_kg has a unit behind its number; write the number alone, with digits only, and the unit in the key`},
 		{"no quotes", "leg = left # the sore one", `a.toml:1: leg has no quotes; write leg = "left"`},
 		{"several words without quotes", "goal = Play handball again", `a.toml:1: goal has no quotes; write goal = "Play handball again"`},
 		{"capital yes", "heavy = True", `a.toml:1: heavy = True; write heavy = true`},
 		{"curly quotes", "leg = “left”", `a.toml:1: curly quotation marks; write straight ones: "…"`},
-		{"leading zero", "weeks = 04", `a.toml:1: weeks begins with a zero; write weeks = 4, or "04" if it is a name`},
+		{"leading zero", "weeks = 04", `a.toml:1: weeks begins with a zero; write weeks = "04" if it is a telephone number or a name, else weeks = 4`},
 		{"leading point", "ratio = .5", `a.toml:1: ratio begins with a point; write ratio = 0.5`},
 		{"trailing point", "ratio = 5.", `a.toml:1: ratio ends with a point; write ratio = 5`},
 		{"month without quotes", "born = 1998-04", `a.toml:1: 1998-04 is no day; write year-month-day, as in 2026-04-06, or put it in quotes if it is a text`},
