@@ -31,7 +31,7 @@ import (
 	"paceleaf/templates"
 )
 
-// Laws over whole clinics: the three shipped invented clients as of each of their blocks, and variations of them made here,
+// Laws over whole clinics: the shipped invented clients as of each of their blocks, and variations of them made here,
 // some hundred in every run and several hundred with PACELEAF_LONG=1. A law says what must hold between two plans, not what a
 // plan says.
 
