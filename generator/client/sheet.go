@@ -35,8 +35,8 @@ var strengthTests = []string{"knee-extension", "knee-flexion", "hip-abduction", 
 var hopTests = map[string]string{"hop-single": "distance_cm", "hop-triple": "distance_cm", "hop-crossover": "distance_cm",
 	"hop-timed-6m": "time_s", "hop-side": "count", "hop-vertical": "distance_cm"}
 
-// highestScore is the top of each questionnaire's scale. Source: the instruments' own scoring, as in Binkley 1999 (LEFS, 80)
-// and the reviews of the others.
+// highestScore is the top of each questionnaire's scale. Source: Binkley 1999 for LEFS; the other scales are second-hand, and
+// only hold a slip of the pen back.
 var highestScore = map[string]unit.Points{"acl-rsi": 100, "short-acl-rsi": 100, "ikdc": 100, "koos": 100, "kos-adls": 100, "lefs": 80, "tsk-11": 44, "tegner": 10}
 
 // questionnaires are the ids of scores that a sheet may name.
