@@ -22,7 +22,7 @@
 //	.paceleaf-stamps.json   when each file was written, so that an unchanged one
 //	                        need not be read; differs from run to run
 //	.paceleaf-journal       only while a run is under way, or after a crash
-//	.paceleaf.lock          only while a run is under way, or after a crash
+//	.paceleaf.lock          empty; a run locks it, and the system unlocks it when the run ends
 //
 // There is no fsync: it costs five to ten times the writing, and every page
 // can be built again. After a power cut (not after a crash of the program) a

@@ -11,6 +11,8 @@ import (
 	"slices"
 	"strings"
 	"sync"
+
+	"github.com/gofrs/flock"
 )
 
 // Site is one run over one output folder. Any number of workers may call
@@ -19,6 +21,7 @@ type Site struct {
 	dir  string // as the caller wrote it, for messages
 	abs  string // from the root of the disk, with a separator at the end
 	root *os.Root
+	only *flock.Flock // keeps other runs out
 
 	// run is held shared by workers, alone by Close.
 	run    sync.RWMutex
