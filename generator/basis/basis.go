@@ -31,8 +31,9 @@ func (o Origin) At(key string) Origin {
 // Rule says how a step was made: its name, the sum in which $1, $2, … stand for the inputs in order ($* for all of
 // them, comma between), and where the rule is published. An empty Sum is a step that is no arithmetic (a choice, a word).
 //
-// The writing of sums is the one of a pocket calculator with names: + − × ÷ ( ) and max(), min(), mean(), sd(), down(), cos().
-// down(x) is the largest whole number not above x; cos takes degrees.
+// The writing of sums is the one of a pocket calculator with names: + − × ÷ ( ) and max(), min(), sum(), mean(), sd(), down(), cos(),
+// pow(), sqrt(), exp(), ln(). down(x) is the largest whole number not above x; cos takes degrees. The keys of its statistics take weeks
+// and values in turn: slope(), intercept(); slopeln(), interceptln() of the logarithm of the weeks; slopemedian(), interceptmedian().
 type Rule struct {
 	Name   string
 	Sum    string

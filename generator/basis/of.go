@@ -22,7 +22,7 @@ func Of4[A, B, C, D, Q unit.Quantity](id string, by Rule, f func(A, B, C, D) Q, 
 		input{a.step, a.OK(), a.Why()}, input{b.step, b.OK(), b.Why()}, input{c.step, c.OK(), c.Why()}, input{d.step, d.OK(), d.Why()})
 }
 
-// Try1 and Try2 wrap a function that may refuse; its error becomes the reason.
+// Try1 to Try4 wrap a function that may refuse; its error becomes the reason.
 
 func Try1[A, Q unit.Quantity](id string, by Rule, f func(A) (Q, error), a Num[A]) Num[Q] {
 	return make1(id, by, func() (Q, error) { return f(a.value) }, input{a.step, a.OK(), a.Why()})
@@ -31,6 +31,16 @@ func Try1[A, Q unit.Quantity](id string, by Rule, f func(A) (Q, error), a Num[A]
 func Try2[A, B, Q unit.Quantity](id string, by Rule, f func(A, B) (Q, error), a Num[A], b Num[B]) Num[Q] {
 	return make1(id, by, func() (Q, error) { return f(a.value, b.value) },
 		input{a.step, a.OK(), a.Why()}, input{b.step, b.OK(), b.Why()})
+}
+
+func Try3[A, B, C, Q unit.Quantity](id string, by Rule, f func(A, B, C) (Q, error), a Num[A], b Num[B], c Num[C]) Num[Q] {
+	return make1(id, by, func() (Q, error) { return f(a.value, b.value, c.value) },
+		input{a.step, a.OK(), a.Why()}, input{b.step, b.OK(), b.Why()}, input{c.step, c.OK(), c.Why()})
+}
+
+func Try4[A, B, C, D, Q unit.Quantity](id string, by Rule, f func(A, B, C, D) (Q, error), a Num[A], b Num[B], c Num[C], d Num[D]) Num[Q] {
+	return make1(id, by, func() (Q, error) { return f(a.value, b.value, c.value, d.value) },
+		input{a.step, a.OK(), a.Why()}, input{b.step, b.OK(), b.Why()}, input{c.step, c.OK(), c.Why()}, input{d.step, d.OK(), d.Why()})
 }
 
 // OfList wraps a function of many numbers of one kind: a best, a mean, a spread. An empty list is not tested.
@@ -44,6 +54,23 @@ func OfList[A, Q unit.Quantity](id string, by Rule, f func([]A) (Q, error), list
 		values[i], inputs[i] = n.value, input{n.step, n.OK(), n.Why()}
 	}
 	return make1(id, by, func() (Q, error) { return f(values) }, inputs...)
+}
+
+// Input is a Num of any quantity, as one of many inputs.
+type Input interface {
+	OK() bool
+	Why() string
+	Step() *Step
+}
+
+// OfAny wraps a function of inputs of several kinds, such as weeks and values in turn; f reads them itself and is called only
+// where all are there.
+func OfAny[Q unit.Quantity](id string, by Rule, f func() (Q, error), inputs ...Input) Num[Q] {
+	all := make([]input, len(inputs))
+	for i, n := range inputs {
+		all[i] = input{n.Step(), n.OK(), n.Why()}
+	}
+	return make1(id, by, f, all...)
 }
 
 // Cut wraps the one rounding: what cut makes of n, with the value before it kept in the step. Further inputs, such as

@@ -3,6 +3,7 @@ package formula_test
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 	"unicode"
@@ -24,7 +25,9 @@ func calculate(sum string) (v float64, err error) {
 }
 
 // fill puts the inputs of a step into the sum of its rule: $1, $2, …, and $* for all of them.
+// An item that was not answered (NaN) is no input.
 func fill(sum string, in []float64) string {
+	in = slices.DeleteFunc(slices.Clone(in), math.IsNaN)
 	all := make([]string, len(in))
 	for i, x := range in {
 		all[i] = strconv.FormatFloat(x, 'f', -1, 64)
@@ -123,7 +126,7 @@ func (c *calculator) atom() float64 {
 
 // key is a named key of the calculator.
 func key(name string, a []float64) float64 {
-	want := map[string]int{"down": 1, "cos": 1, "pow": 2}[name]
+	want := map[string]int{"down": 1, "cos": 1, "pow": 2, "sqrt": 1, "exp": 1, "ln": 1}[name]
 	if want != 0 && len(a) != want {
 		panic(fmt.Sprintf("%s wants %d numbers", name, want))
 	}
@@ -154,6 +157,36 @@ func key(name string, a []float64) float64 {
 		return math.Cos(a[0] * math.Pi / 180)
 	case "pow":
 		return math.Pow(a[0], a[1])
+	case "sqrt":
+		return math.Sqrt(a[0])
+	case "exp":
+		return math.Exp(a[0])
+	case "ln":
+		return math.Log(a[0])
+	case "sum":
+		return total(a)
+	}
+	return statistics(name, a)
+}
+
+// statistics are the keys that take weeks and values in turn.
+func statistics(name string, a []float64) float64 {
+	var x, y []float64
+	for i := 0; i+1 < len(a); i += 2 {
+		x, y = append(x, a[i]), append(y, a[i+1])
+	}
+	switch name {
+	case "slopeln", "interceptln":
+		for i := range x {
+			x[i] = math.Log(x[i])
+		}
+		return squaresKey(strings.TrimSuffix(name, "ln"), x, y)
+	case "slope", "intercept":
+		return squaresKey(name, x, y)
+	case "slopemedian":
+		return slopeMedian(x, y)
+	case "interceptmedian":
+		return middle(y) - slopeMedian(x, y)*middle(x)
 	}
 	panic("no such key: " + name)
 }
@@ -163,4 +196,33 @@ func total(a []float64) (v float64) {
 		v += x
 	}
 	return v
+}
+
+func squaresKey(name string, x, y []float64) float64 {
+	mx, my, sxy, sxx := key("mean", x), key("mean", y), 0.0, 0.0
+	for i := range x {
+		sxy += (x[i] - mx) * (y[i] - my)
+		sxx += (x[i] - mx) * (x[i] - mx)
+	}
+	if name == "slope" {
+		return sxy / sxx
+	}
+	return my - sxy/sxx*mx
+}
+
+func slopeMedian(x, y []float64) float64 {
+	var all []float64
+	for i := range x {
+		for j := range i {
+			if x[i] != x[j] {
+				all = append(all, (y[i]-y[j])/(x[i]-x[j]))
+			}
+		}
+	}
+	return middle(all)
+}
+
+func middle(a []float64) float64 {
+	a = slices.Sorted(slices.Values(a))
+	return (a[(len(a)-1)/2] + a[len(a)/2]) / 2
 }

@@ -2,6 +2,7 @@ package formula_test
 
 import (
 	"fmt"
+	"strings"
 
 	"paceleaf/generator/formula"
 	"paceleaf/generator/unit"
@@ -15,7 +16,7 @@ func show[Q unit.Quantity](digits int, v Q, err error) {
 		fmt.Println(err)
 		return
 	}
-	fmt.Printf("%.*f %s\n", digits, float64(v), v.Unit())
+	fmt.Println(strings.TrimSpace(fmt.Sprintf("%.*f %s", digits, float64(v), v.Unit())))
 }
 
 // 331 N at 0.31 m.

@@ -14,10 +14,13 @@ var ByFelt = basis.Rule{Name: "load on the cable", Sum: "$1 ÷ $2", Source: "mec
 //
 // Source: mechanics of a pulley, without friction.
 // Studied: one machine; friction is not in it, so nothing carries from one machine to another.
-// Refuses: a ratio of zero or less.
+// Refuses: a ratio of zero or less; a stack below zero or no number.
 func Felt(stack unit.Kilograms, ratio unit.Count) (unit.Kilograms, error) {
-	if !positive(ratio) {
+	switch {
+	case !positive(ratio):
 		return 0, errors.New("the ratio of the cable is not known")
+	case !number(stack) || stack < 0:
+		return 0, errors.New("there is no stack on the cable")
 	}
 	return unit.Kilograms(float64(stack) / float64(ratio)), nil
 }

@@ -14,10 +14,13 @@ var ByPinned = basis.Rule{Name: "what is pinned", Sum: "$1 × $2", Source: "mech
 //
 // Source: mechanics of a pulley, without friction.
 // Studied: one machine.
-// Refuses: a ratio of zero or less.
+// Refuses: a ratio of zero or less; a load below zero or no number.
 func Pinned(felt unit.Kilograms, ratio unit.Count) (unit.Kilograms, error) {
-	if !positive(ratio) {
+	switch {
+	case !positive(ratio):
 		return 0, errors.New("the ratio of the cable is not known")
+	case !number(felt) || felt < 0:
+		return 0, errors.New("there is no load on the cable")
 	}
 	return unit.Kilograms(float64(felt) * float64(ratio)), nil
 }

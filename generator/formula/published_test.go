@@ -5,6 +5,7 @@ import (
 	"math"
 	"os"
 	"path/filepath"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -24,6 +25,7 @@ type cell struct {
 // Every cell of testdata/published/formula comes out, to the digits that it is printed with; and the rule's sum gives the same.
 func TestPublished(t *testing.T) {
 	files, err := filepath.Glob(filepath.Join(published, "*.csv"))
+	files = slices.DeleteFunc(files, func(f string) bool { return filepath.Base(f) == "gaps.csv" }) // of TestGaps
 	if err != nil || len(files) == 0 {
 		t.Fatalf("no worked tables in %s: %v", published, err)
 	}
@@ -74,7 +76,14 @@ func (c cell) check(t *testing.T, file string) {
 // sumGives holds the sum of a formula's rule, with the inputs filled in, to the formula's result.
 func sumGives(t *testing.T, name string, in []float64, want float64) {
 	t.Helper()
-	filled := fill(ruleOf(name, in).Sum, in)
+	by, in := ruleOf(name, in)
+	if by.Sum == "" {
+		if !unsummed[name] {
+			t.Errorf("%s has no sum for %v", name, in)
+		}
+		return // read off, not reckoned
+	}
+	filled := fill(by.Sum, in)
 	got, err := calculate(filled)
 	if err != nil {
 		t.Errorf("%s: %v", name, err)
@@ -111,7 +120,7 @@ func read(t *testing.T, name string) (source string, cells []cell) {
 	for _, row := range rows[1:] {
 		c := cell{id: row[0], function: row[1], source: row[5]}
 		for _, word := range strings.Fields(row[2]) {
-			c.inputs = append(c.inputs, float(t, name, word))
+			c.inputs = append(c.inputs, input(t, name, word)...)
 		}
 		c.wanted, c.digits = float(t, name, row[3]), int(float(t, name, row[4]))
 		if c.source == "" || c.id == "" || seen[c.id] {
@@ -121,6 +130,40 @@ func read(t *testing.T, name string) (source string, cells []cell) {
 		cells = append(cells, c)
 	}
 	return source, cells
+}
+
+// input is a number, a word that a formula takes, "-" for an item that was not answered, or @ and the name of a series.
+func input(t *testing.T, file, word string) []float64 {
+	t.Helper()
+	if name, ok := strings.CutPrefix(word, "@"); ok {
+		return seriesNamed(t, name)
+	}
+	if v, ok := words[word]; ok {
+		return []float64{v}
+	}
+	return []float64{float(t, file, word)}
+}
+
+// seriesNamed reads the pairs of a series: x, then y.
+func seriesNamed(t *testing.T, name string) (in []float64) {
+	t.Helper()
+	file := filepath.Join(published, "series", name+".txt")
+	text, err := os.ReadFile(file)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, line := range strings.Split(string(text), "\n") {
+		if strings.HasPrefix(line, "#") {
+			continue
+		}
+		for _, word := range strings.Fields(line) {
+			in = append(in, float(t, file, word))
+		}
+	}
+	if len(in)%2 != 0 || len(in) == 0 {
+		t.Fatalf("%s holds %d numbers, which make no pairs", name, len(in))
+	}
+	return in
 }
 
 func float(t *testing.T, file, word string) float64 {

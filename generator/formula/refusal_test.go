@@ -14,60 +14,7 @@ var nan, infinite = math.NaN(), math.Inf(1)
 
 // What has no answer says why, in words that a therapist can read, and never gives a number.
 func TestRefusals(t *testing.T) {
-	for _, c := range []struct {
-		name, function string
-		in             []float64
-		says           string // "" where it is answered
-	}{
-		{"untested other leg is no weak leg", "Symmetry", []float64{260, 0}, "the other leg has no value"},
-		{"other leg below zero", "Symmetry", []float64{260, -1}, "the other leg has no value"},
-		{"other leg no number", "Symmetry", []float64{260, nan}, "the other leg has no value"},
-		{"other leg without end", "Symmetry", []float64{260, infinite}, "the other leg has no value"},
-		{"this leg no number", "Symmetry", []float64{nan, 325}, "this leg has no value"},
-		{"this leg below zero", "Symmetry", []float64{-1, 325}, "this leg has no value"},
-		{"this leg without end", "Symmetry", []float64{infinite, 325}, "this leg has no value"},
-		{"a leg that measured nothing", "Symmetry", []float64{0, 325}, ""},
-		{"a hop that took no time", "SymmetryTimed", []float64{0, 1.9}, "this leg has no time"},
-		{"the other hop not timed", "SymmetryTimed", []float64{2.1, 0}, "the other leg has no time"},
-		{"hop not a number", "SymmetryTimed", []float64{nan, 1.9}, "this leg has no time"},
-		{"no value before surgery", "PreopRatio", []float64{180, 0}, "before surgery"},
-		{"no value now", "PreopRatio", []float64{nan, 240}, "this leg has no value"},
-		{"no quadriceps", "HamstringsToQuadriceps", []float64{100, 0}, "straightening"},
-		{"no hamstrings", "HamstringsToQuadriceps", []float64{nan, 100}, "bending"},
-		{"no mass", "PerKilogram", []float64{138, 0}, "body mass"},
-		{"mass no number", "PerKilogram", []float64{138, nan}, "body mass"},
-		{"no trial", "Best", nil, "no trial"},
-		{"a trial of zero", "Best", []float64{412, 0}, "a trial has no value"},
-		{"a trial that is no number", "MeanOf", []float64{412, nan}, "a trial has no value"},
-		{"a time of zero is not the quickest", "Quickest", []float64{2.1, 0}, "a trial has no value"},
-		{"one trial has no deviation", "SampleSD", []float64{412}, "one trial only"},
-		{"no trial has no deviation", "SampleSD", nil, "no trial"},
-		{"one trial has no spread", "Spread", []float64{412}, "one trial only"},
-		{"two equal trials have none, but it is known", "Spread", []float64{412, 412}, ""},
-		{"nothing done", "ToFailure", []float64{0, 3}, "no repetition"},
-		{"reserve below zero", "ToFailure", []float64{8, -1}, "in reserve"},
-		{"reserve not asked", "ToFailure", []float64{8, nan}, "in reserve"},
-		{"fifteen", "OneRM", []float64{25, 15}, ""},
-		{"sixteen", "OneRM", []float64{25, 16}, "more than 15 repetitions"},
-		{"no load", "OneRM", []float64{0, 8}, "no load"},
-		{"no repetition", "OneRM", []float64{25, 0}, "no repetition"},
-		{"repetitions no number", "OneRM", []float64{25, nan}, "no repetition"},
-		{"repetitions without end", "OneRM", []float64{25, infinite}, "no repetition"},
-		{"twenty planned", "AllowedShare", []float64{20}, ""},
-		{"twenty-one planned", "AllowedShare", []float64{21}, "more than 20 repetitions"},
-		{"none planned", "AllowedShare", []float64{0}, "no repetition is planned"},
-		{"no maximum", "TrueShare", []float64{50, 0}, "no maximum"},
-		{"load no number", "TrueShare", []float64{nan, 76}, "no load"},
-		{"above the maximum", "ImpliedToFailure", []float64{76, 77}, "above the maximum"},
-		{"at the maximum one is left", "ImpliedToFailure", []float64{76, 76}, ""},
-		{"no load to imply from", "ImpliedToFailure", []float64{76, 0}, "no load"},
-		{"no maximum to imply from", "ImpliedToFailure", []float64{nan, 50}, "no maximum"},
-		{"empty machine too heavy", "PutOn", []float64{40, 45}, "already heavier"},
-		{"empty machine just right", "PutOn", []float64{45, 45}, ""},
-		{"load not known", "PutOn", []float64{nan, 45}, "no load"},
-		{"ratio of zero", "Felt", []float64{20, 0}, "ratio"},
-		{"ratio no number", "Pinned", []float64{20, nan}, "ratio"},
-	} {
+	for _, c := range refusals {
 		t.Run(c.name, func(t *testing.T) {
 			v, err := call(c.function, c.in...)
 			switch {
@@ -157,24 +104,33 @@ func TestLaws(t *testing.T) {
 // The calculator of the tests is itself tried, for everything hangs on it.
 func TestCalculator(t *testing.T) {
 	for sum, want := range map[string]float64{
-		"1 + 2 × 3":                      7,
-		"(1 + 2) × 3":                    9,
-		"10 − 4 − 3":                     3,
-		"100 ÷ 4 ÷ 5":                    5,
-		"max(1, 30 × (76 ÷ 76 − 1)) − 3": -2,
-		"min(3, 2, 5)":                   2,
-		"mean(412, 420, 406)":            412.0 + 2.0/3,
-		"sd(2, 4)":                       math.Sqrt2,
-		"down(2.9) + down(3)":            5,
-		"cos(60)":                        0.5,
-		"pow(1 + 10 ÷ 100, 2)":           1.21,
-		"5 − (−3)":                       8,
+		"1 + 2 × 3":                                7,
+		"(1 + 2) × 3":                              9,
+		"10 − 4 − 3":                               3,
+		"100 ÷ 4 ÷ 5":                              5,
+		"max(1, 30 × (76 ÷ 76 − 1)) − 3":           -2,
+		"min(3, 2, 5)":                             2,
+		"mean(412, 420, 406)":                      412.0 + 2.0/3,
+		"sd(2, 4)":                                 math.Sqrt2,
+		"down(2.9) + down(3)":                      5,
+		"cos(60)":                                  0.5,
+		"pow(1 + 10 ÷ 100, 2)":                     1.21,
+		"sqrt(2 + 7) + sum(1, 2, 3)":               9,
+		"ln(exp(3)) − exp(0)":                      2,
+		"max(1, −ln(1) ÷ 0.075)":                   1,
+		"slope(1, 3, 2, 5, 4, 9)":                  2,
+		"intercept(1, 3, 2, 5, 4, 9)":              1,
+		"exp(slopeln(1, 0, exp(1), 1))":            math.E,
+		"interceptln(1, 7, exp(1), 8)":             7,
+		"slopemedian(0, 0, 1, 1, 2, 2, 3, 90)":     15.5,                   // of 1, 1, 1, 30, 44.5, 88
+		"interceptmedian(0, 5, 1, 6, 2, 7, 3, 90)": 6.5 - 1.5*(1+85.0/3)/2, // slopes 1, 1, 1, 85/3, 42, 83
+		"5 − (−3)":                                 8,
 	} {
 		if got, err := calculate(sum); err != nil || math.Abs(got-want) > 1e-12 {
 			t.Errorf("%s = %v, %v; wanted %v", sum, got, err, want)
 		}
 	}
-	for _, sum := range []string{"", "1 +", "(1", "1 2", "log(2)", "pow(2)", "$1 × 2", "1 * 2"} {
+	for _, sum := range []string{"", "1 +", "(1", "1 2", "log(2)", "pow(2)", "ln(1, 2)", "$1 × 2", "1 * 2"} {
 		if v, err := calculate(sum); err == nil {
 			t.Errorf("%q gives %v; wanted an error", sum, v)
 		}

@@ -2,6 +2,7 @@ package formula_test
 
 import (
 	"fmt"
+	"maps"
 	"reflect"
 
 	"paceleaf/generator/basis"
@@ -15,7 +16,17 @@ type entry struct {
 	by basis.Rule
 }
 
-var shelf = map[string]entry{
+var shelf = together(shelfOfBefore, shelfOfTests, shelfOfQuestionnaires, shelfOfLoads, shelfOfSets, shelfOfTrends)
+
+func together(parts ...map[string]entry) map[string]entry {
+	all := map[string]entry{}
+	for _, part := range parts {
+		maps.Copy(all, part)
+	}
+	return all
+}
+
+var shelfOfBefore = map[string]entry{
 	"Torque":                 {formula.Torque, formula.ByTorque},
 	"LimbMoment":             {formula.LimbMoment, formula.ByLimbMoment},
 	"GravityAt":              {formula.GravityAt, formula.ByGravityAt},
@@ -47,15 +58,18 @@ var shelf = map[string]entry{
 	"Pinned":                 {formula.Pinned, formula.ByPinned},
 }
 
-// ruleOf is the rule of a formula for these inputs: a single to failure has its own.
-func ruleOf(name string, in []float64) basis.Rule {
+// ruleOf is the rule of a formula for these inputs, and the inputs as the rule counts them.
+func ruleOf(name string, in []float64) (basis.Rule, []float64) {
 	switch name {
 	case "OneRM":
-		return formula.OneRMRule(unit.Count(in[1]))
+		return formula.OneRMRule(unit.Count(in[1])), in
 	case "AllowedShare":
-		return formula.AllowedShareRule(unit.Count(in[0]))
+		return formula.AllowedShareRule(unit.Count(in[0])), in
 	}
-	return shelf[name].by
+	if a, ok := shelf[name].f.(adapted); ok && a.rule != nil {
+		return a.rule(in)
+	}
+	return shelf[name].by, in
 }
 
 // call calls a formula of the shelf with bare numbers.
@@ -63,6 +77,9 @@ func call(name string, in ...float64) (float64, error) {
 	e, ok := shelf[name]
 	if !ok {
 		return 0, fmt.Errorf("%s is not on the shelf", name)
+	}
+	if a, ok := e.f.(adapted); ok {
+		return a.f(in)
 	}
 	f := reflect.ValueOf(e.f)
 	var args []reflect.Value
@@ -88,7 +105,15 @@ func call(name string, in ...float64) (float64, error) {
 }
 
 // chains are sums of several formulas, as a worked example goes through them.
-var chains = map[string]func(a []float64) (float64, error){
+var chains = func() map[string]func(a []float64) (float64, error) {
+	all := maps.Clone(chainsOfBefore)
+	maps.Copy(all, chainsOfTests)
+	maps.Copy(all, chainsOfLoads)
+	maps.Copy(all, chainsOfTrends)
+	return all
+}()
+
+var chainsOfBefore = map[string]func(a []float64) (float64, error){
 	"difference of": func(a []float64) (float64, error) { return after(a[:2], "Symmetry", "PercentDifference") },
 	"symmetry cut":  func(a []float64) (float64, error) { return tenth(call("Symmetry", a...)) },
 	"maximum":       func(a []float64) (float64, error) { return maximum(a[0], a[1], a[2]) },

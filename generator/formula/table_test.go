@@ -4,6 +4,7 @@ import (
 	"go/ast"
 	"go/parser"
 	"go/token"
+	"math"
 	"os"
 	"regexp"
 	"slices"
@@ -24,8 +25,8 @@ func TestTable(t *testing.T) {
 				t.Errorf("%s has no line %q in its comment", name, line)
 			}
 		}
-		if !book.rules["By"+name] {
-			t.Errorf("%s has no rule By%s in its file", name, name)
+		if !book.rules["By"+name] && !book.rules[strings.TrimSuffix(name, "By")+"RuleBy"] {
+			t.Errorf("%s has no rule By%s", name, name)
 		}
 		if _, ok := shelf[name]; !ok {
 			t.Errorf("%s is not on the shelf of shelf_test.go", name)
@@ -66,7 +67,7 @@ func TestTable(t *testing.T) {
 func TestRules(t *testing.T) {
 	names := map[string]string{formula.BySingle.Name: "BySingle", formula.ByWhole.Name: "ByWhole"}
 	for name, e := range shelf {
-		if e.by.Name == "" || e.by.Sum == "" || e.by.Source == "" {
+		if e.by.Name == "" || e.by.Source == "" || (e.by.Sum == "") != unsummed[name] {
 			t.Errorf("By%s lacks a name, a sum or a source: %+v", name, e.by)
 		}
 		if other, taken := names[e.by.Name]; taken {
@@ -78,7 +79,8 @@ func TestRules(t *testing.T) {
 
 // The package imports what its page promises and nothing more.
 func TestImports(t *testing.T) {
-	allowed := []string{"errors", "math", "sort", "paceleaf/generator/basis", "paceleaf/generator/unit"}
+	allowed := []string{"errors", "fmt", "math", "slices", "strconv", "strings", "gonum.org/v1/gonum/stat", "gonum.org/v1/gonum/stat/distuv",
+		"paceleaf/generator/basis", "paceleaf/generator/unit"}
 	for name, file := range open(t).files {
 		for _, imp := range file.Imports {
 			if path, _ := strconv.Unquote(imp.Path.Value); !slices.Contains(allowed, path) {
@@ -129,7 +131,11 @@ func (b book) readFormulas(file *ast.File) {
 	for _, d := range file.Decls {
 		switch d := d.(type) {
 		case *ast.FuncDecl:
-			if d.Recv == nil && d.Name.IsExported() && !returnsRule(d) {
+			switch {
+			case d.Recv != nil || !d.Name.IsExported():
+			case returns(d, "Rule"):
+				b.rules[d.Name.Name] = true
+			case !returns(d, "Doubt", "Answer", "Interval", "Questionnaire", "error") && !answers(d):
 				b.functions[d.Name.Name] = d.Doc.Text()
 			}
 		case *ast.GenDecl:
@@ -142,13 +148,26 @@ func (b book) readFormulas(file *ast.File) {
 	}
 }
 
-func returnsRule(d *ast.FuncDecl) bool {
-	if d.Type.Results == nil || len(d.Type.Results.List) != 1 {
+// returns reports whether the first result of a function is of one of the named types.
+func returns(d *ast.FuncDecl, types ...string) bool {
+	if d.Type.Results == nil {
 		return false
 	}
-	s, ok := d.Type.Results.List[0].Type.(*ast.SelectorExpr)
-	return ok && s.Sel.Name == "Rule"
+	t := d.Type.Results.List[0].Type
+	if of, ok := t.(*ast.IndexExpr); ok {
+		t = of.X
+	}
+	switch t := t.(type) {
+	case *ast.SelectorExpr:
+		return slices.Contains(types, t.Sel.Name)
+	case *ast.Ident:
+		return slices.Contains(types, t.Name)
+	}
+	return false
 }
+
+// answers reports whether a function is a plain yes or no.
+func answers(d *ast.FuncDecl) bool { return returns(d, "bool") && len(d.Type.Results.List) == 1 }
 
 var gap = regexp.MustCompile(`\s{2,}`)
 
@@ -202,7 +221,17 @@ func numbers(args []ast.Expr) (in []float64, ok bool) {
 				return nil, false
 			}
 			in = append(in, more...)
+		case *ast.SelectorExpr:
+			v, ok := words[a.Sel.Name]
+			if !ok {
+				return nil, false
+			}
+			in = append(in, v)
 		case *ast.CompositeLit:
+			if len(a.Elts) == 0 {
+				in = append(in, math.NaN()) // an item that was not answered
+				continue
+			}
 			more, ok := numbers(a.Elts)
 			if !ok {
 				return nil, false
