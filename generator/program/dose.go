@@ -13,7 +13,7 @@ func (s *Slot) DoseIn(phaseWeek int) Dose {
 
 // DoseFor is the dose of an exercise in a slot's week: the slot's, or the exercise's own where the slot's does not fit it.
 func (s *Slot) DoseFor(e *Exercise, phaseWeek int) Dose {
-	d := s.DoseIn(phaseWeek)
+	d := s.Filled(s.DoseIn(phaseWeek))
 	if e.Own != nil && !d.fits(e) {
 		return *e.Own
 	}

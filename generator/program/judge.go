@@ -98,7 +98,8 @@ func (r *reader) judgePhase(ph *Phase) {
 
 // dose asks that a slot says how much.
 func (r *reader) dose(s Slot) {
-	d := s.Dose
+	d := s.Filled(s.Dose)
+	r.method(s)
 	if d.Reps == nil && d.HoldFor == nil && d.Minutes == nil && d.Contacts == nil {
 		r.wrong(s.At, fmt.Sprintf("slot %q does not say how much", s.ID), "write reps, hold_s, minutes or foot_contacts")
 	}
@@ -135,8 +136,8 @@ func (r *reader) measure(name string, at basis.Origin) {
 }
 
 // plainMeasures are the measures that are no test.quantity.
-var plainMeasures = []string{"pain", "pain-next-morning", "effusion", "extension", "flexion", "quads-lag", "acl-rsi", "short-acl-rsi",
-	"ikdc", "koos", "kos-adls", "lefs", "tsk-11", "tegner"}
+var plainMeasures = []string{"pain", "pain-next-morning", "effusion", "extension", "flexion", "quads-lag", "acl-rsi", "acl-rsi-short",
+	"ikdc", "koos-pain", "koos-symptoms", "koos-adl", "koos-sport", "koos-qol", "kos-adls", "lefs", "tsk-11", "tegner"}
 
 func (r *reader) judgeLimit(l *Limit) {
 	r.vouched(l.Source, l.Standing, l.At)
@@ -181,7 +182,11 @@ func (r *reader) judgeExercise(ex *Exercise) {
 	if ex.Activity != "" && !slices.ContainsFunc(r.p.Activities, func(a Activity) bool { return a.ID == ex.Activity }) {
 		r.wrong(ex.At.At("activity"), fmt.Sprintf("program %s has no activity %q", r.p.ID, ex.Activity), "write the id of an [[activity]]")
 	}
+	if ex.WeightOnLeg != nil && (!ex.Names(unit.WeightBearing) || ex.ResistedBy != Body && ex.ResistedBy != Time || ex.Names(unit.AddedWeight) || ex.Names(unit.Impact)) {
+		r.wrong(ex.At.At("weight_on_leg_percent"), "a share of body weight is for standing work without weights and without landings", `take it out, or mend kinds and resisted_by`)
+	}
 	if ex.ResistedBy == External && len(ex.Needs) == 0 {
 		r.wrong(ex.At.At("resisted_by"), "resisted from outside, but no device is named", "write needs = [\"…\"]")
 	}
+	r.judgeFigure(ex)
 }

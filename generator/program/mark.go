@@ -10,6 +10,14 @@ import (
 // KeyEndings are the units in which a mark may be written, besides the bare key.
 func (*Mark) KeyEndings() []unit.Ending { return MarkEndings }
 
+// KeyWords are the grades of swelling: they have no unit.
+func (*Mark) KeyWords(e unit.Ending) []string {
+	if e.Name != "" {
+		return nil
+	}
+	return unit.GradeZero.Words()
+}
+
 // FromKeyed fills the mark from a number with the unit that its key names, or from a grade of swelling.
 func (m *Mark) FromKeyed(e unit.Ending, value any) error {
 	switch v := value.(type) {

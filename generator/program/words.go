@@ -52,3 +52,14 @@ const (
 )
 
 func (LegRole) Words() []string { return []string{"operated", "donor"} }
+
+// GraftFrom is where the graft of a leg came from: rows about the place where it was taken are for the leg that gave it.
+type GraftFrom string
+
+const (
+	FromSame  GraftFrom = "same"
+	FromOther GraftFrom = "other"
+	FromDonor GraftFrom = "allograft"
+)
+
+func (GraftFrom) Words() []string { return []string{"same", "other", "allograft"} }

@@ -1,0 +1,106 @@
+package figure
+
+import "math"
+
+// canvas gathers the shapes of a picture, its bounds, and what labels and arrows must keep clear of.
+type canvas struct {
+	mirror   bool
+	shapes   []shape
+	low, top point // bounds, in the body's own space
+	any      bool
+	hard     []capsule // limbs, labels, arrows: nothing may lie on them
+	soft     []capsule // ghost and equipment: better not
+	into     *[]capsule
+}
+
+// capsule is the hull of two discs: a tapered limb with round ends.
+type capsule struct{ a, b disc }
+
+type disc struct {
+	at point
+	r  float64
+}
+
+// out is a place of the body in the picture.
+func (c *canvas) out(p point) point {
+	if c.mirror {
+		return point{-p.X, -p.Y}
+	}
+	return point{p.X, -p.Y}
+}
+
+// grow makes the picture hold a disc.
+func (c *canvas) grow(p point, r float64) {
+	if !c.any {
+		c.low, c.top, c.any = p, p, true
+	}
+	c.low = point{math.Min(c.low.X, p.X-r), math.Min(c.low.Y, p.Y-r)}
+	c.top = point{math.Max(c.top.X, p.X+r), math.Max(c.top.Y, p.Y+r)}
+}
+
+// note keeps a capsule that others must keep clear of, where the caller has said so.
+func (c *canvas) note(k capsule) {
+	c.grow(k.a.at, k.a.r)
+	c.grow(k.b.at, k.b.r)
+	if c.into != nil {
+		*c.into = append(*c.into, k)
+	}
+}
+
+// sweep is the flag of an arc that goes counter-clockwise in the body's space, or not.
+func (c *canvas) sweep(counter bool) byte {
+	if counter == c.mirror {
+		return '1'
+	}
+	return '0'
+}
+
+func (c *canvas) path(class string, d trace) {
+	c.shapes = append(c.shapes, shape{class: class, path: d.b})
+}
+func (c *canvas) dot(class string, p point, r float64) {
+	c.grow(p, r)
+	c.shapes = append(c.shapes, shape{class: class, at: c.out(p), r: r})
+}
+
+// write puts a label with its middle at p.
+func (c *canvas) write(class string, p point, text string) {
+	o := c.out(p)
+	c.shapes = append(c.shapes, shape{class: class, at: point{o.X, o.Y + capHeight/2}, text: text})
+}
+
+// line is one straight stroke.
+func (c *canvas) line(class string, ps ...point) {
+	d := c.trace()
+	for i, p := range ps {
+		d.to("ML"[min(i, 1)], p)
+		if i > 0 {
+			c.note(capsule{disc{ps[i-1], 0.8}, disc{p, 0.8}})
+		}
+	}
+	c.path(class, d)
+}
+
+// depthAt tells how deep a disc at p sinks into a capsule; 0 if it does not.
+func (k capsule) depthAt(p point, r float64) float64 {
+	along, w := k.b.at.sub(k.a.at), p.sub(k.a.at)
+	t, n := 0.0, along.dot(along)
+	if n > 0 {
+		t = min(max(along.dot(w)/n, 0), 1)
+	}
+	room := lerp(k.a.r, k.b.r, t) + r
+	off := w.sub(along.times(t))
+	square := off.dot(off)
+	if square >= float64(room*room) {
+		return 0
+	}
+	return room - math.Sqrt(square)
+}
+
+// deepest is how deep a disc sinks into the worst of many.
+func deepest(ks []capsule, p point, r float64) (worst float64) {
+	for _, k := range ks {
+		worst = max(worst, k.depthAt(p, r))
+	}
+	return worst
+}

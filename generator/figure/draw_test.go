@@ -1,0 +1,149 @@
+package figure
+
+import (
+	"fmt"
+	"math"
+	"slices"
+	"strings"
+	"testing"
+
+	"paceleaf/generator/unit"
+)
+
+// each draws every exercise of the library, each side, under every limit; r is nil where the exercise has no range.
+func each(t *testing.T, look func(t *testing.T, e exercise, side unit.Side, r *unit.Reach, svg []byte)) {
+	t.Helper()
+	for _, e := range exercises(t) {
+		ranges := []*unit.Reach{nil}
+		for _, r := range limits(e.Range) {
+			ranges = append(ranges, &r)
+		}
+		for _, side := range []unit.Side{unit.Left, unit.Right} {
+			for _, r := range ranges {
+				svg, err := Draw(e.Figure, Options{ID: "f1", Title: e.Title, Describe: e.Describe, Side: side, Range: r})
+				if err != nil {
+					t.Errorf("%s, %s, %v: %v", e.id, side, r, err)
+					continue
+				}
+				look(t, e, side, r, svg)
+			}
+		}
+	}
+}
+
+// What the dots of the finished picture show is what its digits say, and both are what the dose line says.
+func TestDrawnBendIsPrintedBend(t *testing.T) {
+	shown := 0
+	each(t, func(t *testing.T, e exercise, side unit.Side, r *unit.Reach, svg []byte) {
+		if r == nil || e.Figure.View == FromFront {
+			return
+		}
+		d := parsed(t, svg)
+		drawn := bendOf(d.joints("f-joint"))
+		allowed(t, e, side, *r, "is drawn", drawn)
+		if was := d.joints("f-was"); len(was) == 3 {
+			allowed(t, e, side, *r, "starts", bendOf(was))
+		}
+		if e.Figure.Hidden {
+			if len(d.Texts) > 0 {
+				t.Errorf("%s: a hidden range has labels", e.id)
+			}
+			return
+		}
+		labelled(t, e, side, *r, d, drawn)
+		shown++
+	})
+	t.Logf("%d pictures with a range", shown)
+	if shown < 200 {
+		t.Errorf("only %d pictures had a range to measure", shown)
+	}
+}
+
+func allowed(t *testing.T, e exercise, side unit.Side, r unit.Reach, what string, bend float64) {
+	t.Helper()
+	if bend < float64(r.Straightest)-0.5 || bend > float64(r.MostBent)+0.5 {
+		t.Errorf("%s, %s: %s at %.2f°, allowed %v", e.id, side, what, bend, r)
+	}
+}
+
+func labelled(t *testing.T, e exercise, side unit.Side, r unit.Reach, d drawing, drawn float64) {
+	t.Helper()
+	var texts []string
+	nearest := math.Inf(1)
+	for _, x := range d.Texts {
+		texts = append(texts, x.Text)
+		nearest = math.Min(nearest, math.Abs(drawn-number(t, strings.TrimSuffix(x.Text, "°"))))
+	}
+	want := slices.Compact([]string{fmt.Sprintf("%g°", r.Straightest), fmt.Sprintf("%g°", r.MostBent)})
+	if !slices.Equal(texts, want) {
+		t.Errorf("%s, %s: labels %v, the dose line says %v", e.id, side, texts, want)
+	}
+	if nearest > 0.1 {
+		t.Errorf("%s, %s, %v: drawn at %.3f°, %.3f from the nearest label", e.id, side, r, drawn, nearest)
+	}
+}
+
+// Ends tells what is drawn.
+func TestEndsAreDrawn(t *testing.T) {
+	for _, e := range exercises(t) {
+		for _, r := range limits(e.Range) {
+			first, last, ok, err := Ends(e.Figure, &r)
+			if err != nil {
+				t.Errorf("%s: %v", e.id, err)
+			}
+			if !ok {
+				continue
+			}
+			svg, _ := Draw(e.Figure, Options{ID: "f1", Title: "t", Describe: "d", Range: &r})
+			d := parsed(t, svg)
+			if b := bendOf(d.joints("f-joint")); math.Abs(b-float64(last)) > 0.1 {
+				t.Errorf("%s: Ends says it ends at %.2f, drawn %.2f", e.id, last, b)
+			}
+			if was := d.joints("f-was"); len(was) == 3 && math.Abs(bendOf(was)-float64(first)) > 0.1 {
+				t.Errorf("%s: Ends says it starts at %.2f, drawn %.2f", e.id, first, bendOf(was))
+			}
+		}
+	}
+}
+
+// What cannot be drawn is refused, not drawn differently.
+func TestDrawRefuses(t *testing.T) {
+	squat := byID(t, "squat")
+	for _, c := range []struct {
+		name string
+		pose Pose
+		o    Options
+		says string
+	}{
+		{"no pose", Pose{}, Options{ID: "a", Title: "t", Describe: "d"}, "no pose"},
+		{"no words", squat.Figure, Options{ID: "a", Title: "t"}, "description"},
+		{"a range that the pose has nothing of", squat.Figure, Options{ID: "a", Title: "t", Describe: "d", Range: &unit.Reach{Straightest: 100, MostBent: 120}}, "nothing of the pose"},
+		{"an empty range", squat.Figure, Options{ID: "a", Title: "t", Describe: "d", Range: &unit.Reach{Straightest: 60, MostBent: 40}}, "empty"},
+	} {
+		if svg, err := Draw(c.pose, c.o); err == nil || !strings.Contains(err.Error(), c.says) {
+			t.Errorf("%s: %d bytes, error %v, want one that says %q", c.name, len(svg), err, c.says)
+		}
+	}
+}
+
+func byID(t testing.TB, id string) exercise {
+	for _, e := range exercises(t) {
+		if e.id == id {
+			return e
+		}
+	}
+	t.Fatalf("no exercise %s", id)
+	return exercise{}
+}
+
+func BenchmarkDraw(b *testing.B) {
+	all := exercises(b)
+	for b.Loop() {
+		for _, e := range all {
+			if _, err := Draw(e.Figure, Options{ID: "f1", Title: "t", Describe: "d", Side: unit.Left, Range: e.Range}); err != nil {
+				b.Fatal(err)
+			}
+		}
+	}
+	b.ReportMetric(float64(b.Elapsed().Microseconds())/float64(b.N*len(all)), "µs/figure")
+}

@@ -1,0 +1,98 @@
+package figure
+
+import "math"
+
+// frontal is a body that faces the reader. The working leg is its right one, on the reader's left: index 0.
+type frontal struct {
+	roll, lean                               float64
+	hip                                      point
+	hips, knees, ankles, feet, sh, elbow, wr [2]point
+	neck, head                               point
+}
+
+// turnedBy turns a way clockwise.
+func turnedBy(v point, d float64) point { return way(90 - d).times(v.X).add(way(180 - d).times(v.Y)) }
+
+// solveFront places a frame that is seen from the front.
+func solveFront(f frame) frontal {
+	s := buildFront(f, point{})
+	return buildFront(f, f.at.sub(s.touch(f.anchor)))
+}
+
+func buildFront(f frame, hip point) frontal {
+	s := frontal{roll: f.roll, lean: f.lean, hip: hip}
+	for i, g := range [2]Leg{f.near, f.far} {
+		s.setLeg(i, g)
+	}
+	for i, a := range [2]Arm{f.arm, f.farArm} {
+		s.setArm(i, a)
+	}
+	s.neck, s.head = s.chest(0, 29), s.chest(0, 39.2)
+	return s
+}
+
+// outward is -1 for the working side, which is on the reader's left.
+func outward(i int) float64 { return float64(2*i - 1) }
+
+// setLeg draws thigh and shank as long as they are seen: a bent knee comes toward the reader.
+func (s *frontal) setLeg(i int, g Leg) {
+	bend, fore := value(g.Knee), value(g.Hip)
+	if g.Hip == nil {
+		fore = bend * 0.55 // a foot below the hip: the shank leans a little less than the thigh
+	}
+	out := outward(i)
+	hip := point{out * hipHalf, -0.5}
+	knee := hip.add(way(float64(out * g.Out)).times(thighLength * math.Cos(radians(fore))))
+	shin := way(out * (g.Out + g.Shin))
+	ankle := knee.add(shin.times(shankLength * math.Cos(radians(bend-fore))))
+	foot := ankle.add(shin.times(2.4)).add(point{out * 0.9, 0})
+	s.hips[i], s.knees[i], s.ankles[i], s.feet[i] = s.body(hip), s.body(knee), s.body(ankle), s.body(foot)
+}
+
+func (s *frontal) setArm(i int, a Arm) {
+	out, seen := outward(i), a.Short
+	if seen == 0 {
+		seen = 1
+	}
+	joint := point{out * shoulderHalf, 26.2}
+	elbow := joint.add(way(out * a.Out).times(upperArm))
+	hand := elbow.add(way(out * (a.Out + a.Fore)).times((forearmLength + 3) * seen))
+	s.sh[i], s.elbow[i], s.wr[i] = s.leaned(joint), s.leaned(elbow), s.leaned(hand)
+}
+
+// body, chest and leaned are places of the pelvis, of the chest, and of the chest as the pelvis sees it.
+func (s frontal) body(p point) point       { return s.hip.add(turnedBy(p, s.roll)) }
+func (s frontal) leaned(p point) point     { return s.body(turnedBy(p, s.lean)) }
+func (s frontal) chest(x, y float64) point { return s.leaned(point{x, y}) }
+
+func (s frontal) touch(r Rest) point {
+	switch r {
+	case "foot":
+		return s.feet[0].sub(point{0, 1.9})
+	case "far-foot":
+		return s.feet[1].sub(point{0, 1.9})
+	case "side": // the lower hip
+		return s.hip.sub(point{0, 9.6})
+	}
+	return s.hip
+}
+
+func (s frontal) part(p Part) point {
+	switch p {
+	case "knee":
+		return s.knees[0]
+	case "ankle", "shin":
+		return s.ankles[0]
+	case "shoulder":
+		return s.neck
+	case "head":
+		return s.head
+	case "hand":
+		return s.wr[0]
+	case "hip":
+		return s.hip
+	case "far-foot":
+		return s.feet[1]
+	}
+	return s.feet[0]
+}

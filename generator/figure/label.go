@@ -1,0 +1,89 @@
+package figure
+
+import (
+	"cmp"
+	"math"
+	"slices"
+)
+
+// Letters are 7 units high in a picture 150 wide: 13 pixels on a phone of 360, whose column is 284 wide.
+const (
+	letters   = 7.0
+	capHeight = 4.9
+	digitWide = 3.9
+)
+
+// labels writes the ends of a wedge where nothing else is.
+func (w wedge) labels(c *canvas) {
+	a, b := w.ends()
+	outward := 1.0 // which way is out of the wedge at its straight end
+	if w.frame == OnShank {
+		outward = -1
+	}
+	c.label(w, a, outward)
+	if !w.single {
+		c.label(w, b, -outward)
+	}
+}
+
+// label finds the cheapest place near the end of the range: off limbs and other labels, then near, then outside.
+func (c *canvas) label(w wedge, bend, outward float64) {
+	text := digits(bend)
+	half := float64(len([]rune(text)))*digitWide/2 - 0.4
+	best, place := math.Inf(1), point{}
+	for _, s := range spots {
+		if s.cost >= best {
+			break
+		}
+		p := w.knee.add(way(w.toward(bend) + float64(outward*s.turn)).times(w.radius + s.far))
+		if cost := s.cost + c.crowd(p, half, best-s.cost); cost < best {
+			best, place = cost, p
+		}
+	}
+	c.hard = append(c.hard, labelBox(place, half))
+	c.grow(place, half+1)
+	c.write("f-deg", place, text)
+}
+
+// spot is a place for a label: so far beyond the edge of the wedge, turned so much out of it, and what that costs.
+type spot struct{ far, turn, cost float64 }
+
+// spots are all that are looked at, the cheapest first: just outside the end of the range.
+var spots = allSpots()
+
+func allSpots() (all []spot) {
+	for far := -4.0; far <= 26; far += 1.5 {
+		for turn := -40.0; turn <= 68; turn += 4 {
+			all = append(all, spot{far, turn, float64(math.Abs(far-5)*0.22) + float64(math.Abs(turn-4)*0.09)})
+		}
+	}
+	slices.SortStableFunc(all, func(a, b spot) int { return cmp.Compare(a.cost, b.cost) })
+	return all
+}
+
+// labelBox is the room that a label takes.
+func labelBox(p point, half float64) capsule {
+	inner := math.Max(0, half-2.6)
+	return capsule{disc{p.sub(point{inner, 0}), 3.3}, disc{p.add(point{inner, 0}), 3.3}}
+}
+
+// below the floor there is no room for a label, whose middle needs this much; chosen.
+const aboveFloor = 5
+
+// crowd is what it costs to write at p; it stops counting beyond enough.
+func (c *canvas) crowd(p point, half, enough float64) (cost float64) {
+	if p.Y < aboveFloor {
+		cost += 40
+	}
+	for i := -2.0; i <= 2; i++ {
+		q := p.add(point{float64(i / 2 * (half - 2)), 0})
+		if h := deepest(c.hard, q, 3.6); h > 0 {
+			cost += 12 + float64(4*h)
+		}
+		cost += float64(deepest(c.soft, q, 2.4) * 0.15)
+		if cost > enough {
+			return cost
+		}
+	}
+	return cost
+}
