@@ -58,6 +58,16 @@ func checkAdded(name string) error {
 	return nil
 }
 
+// telling is the name that says best what a folder holds: one that a person sees.
+func telling(entries []fs.DirEntry) string {
+	for _, e := range entries {
+		if !strings.HasPrefix(e.Name(), ".") {
+			return e.Name()
+		}
+	}
+	return entries[0].Name()
+}
+
 // Fill writes files into a folder that is empty or not there yet.
 func Fill(dir string, files map[string][]byte) error {
 	if err := os.MkdirAll(dir, 0o755); err != nil {
@@ -68,7 +78,7 @@ func Fill(dir string, files map[string][]byte) error {
 		return fmt.Errorf("%s cannot be read: %w; choose another folder", dir, reason(err))
 	}
 	if len(entries) > 0 {
-		return fmt.Errorf("%s is not empty (%s is in it); choose an empty folder or a new name", dir, entries[0].Name())
+		return fmt.Errorf("%s is not empty (%s is in it); choose an empty folder or a new name", dir, telling(entries))
 	}
 	root, err := os.OpenRoot(dir)
 	if err != nil {

@@ -74,3 +74,15 @@ func TestNoteComesBackAndKeyStaysFresh(t *testing.T) {
 		t.Error("Has is wrong")
 	}
 }
+
+func TestFillNamesWhatAPersonSees(t *testing.T) {
+	dir := t.TempDir()
+	for _, name := range []string{".hidden", "letter.txt"} {
+		if err := os.WriteFile(filepath.Join(dir, name), nil, 0o644); err != nil {
+			t.Fatal(err)
+		}
+	}
+	if err := Fill(dir, nil); err == nil || !strings.Contains(err.Error(), "(letter.txt is in it)") {
+		t.Errorf("got %v, want letter.txt named", err)
+	}
+}

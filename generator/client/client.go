@@ -14,6 +14,7 @@ type Client struct {
 	Tests  []TestDay // by day
 	Blocks []Block   // by number
 	Holds  []Hold    // by day
+	Logs   []Log     // by the day they were written
 	Note   string    // note.md: the therapist's words to the client, Markdown
 	Files  []string  // every file that it was read from, sorted
 }

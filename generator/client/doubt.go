@@ -114,7 +114,8 @@ func (r *reader) newestOperation(b *Block) {
 func (r *reader) setupNames() {
 	for id, s := range r.c.Setups {
 		named := func(known string) bool { return id == known || strings.HasPrefix(id, known+"-") }
-		ofForce := s.Gauge != "" || s.Mode != "" || s.Angle.OK() || s.Left.Arm.OK() || s.Right.Arm.OK()
+		lever := s.Device == "" && (s.Left.Arm.OK() || s.Right.Arm.OK()) // with a device it is the lever of an exercise's ankle weight
+		ofForce := s.Gauge != "" || s.Mode != "" || s.Angle.OK() || lever
 		if ofForce && !slices.ContainsFunc(strengthTests, named) {
 			r.ask(basis.Origin{File: r.dir + "/client.toml", Key: "setup." + id}, fmt.Sprintf("no test of force is called %q", id),
 				"write one of "+strings.Join(strengthTests, ", "))
@@ -142,7 +143,7 @@ func (c *Client) Suspicious(side unit.Side) (faults source.Faults) {
 			}
 		}
 	}
-	return append(faults, c.heavyLifts(side)...)
+	return slices.Concat(faults, c.suspiciousTrials(side), c.heavyLifts(side))
 }
 
 // twice is how much heavier a lift may be than the last one before it is asked about. Chosen: common practice, no source.

@@ -21,7 +21,7 @@ func TestSlipsAreAsked(t *testing.T) {
 		why   string
 	}{
 		{"a score of its scale", "2026-01-05", map[string]string{"tests/2026-04-06.toml": "[[questionnaire]]\nid = \"acl-rsi\"\nscore = 58\n"}, "", "0 to 100"},
-		{"a score above its scale", "2026-01-05", map[string]string{"tests/2026-04-06.toml": "[[questionnaire]]\nid = \"acl-rsi\"\nscore = 580\n"}, "above its scale", "it would open sport"},
+		{"a score above its scale", "2026-01-05", map[string]string{"tests/2026-04-06.toml": "[[questionnaire]]\nid = \"acl-rsi\"\nscore = 580\n"}, "outside 0 to 100", "it would open sport"},
 		{"a lift grown by half", "2026-01-05", map[string]string{"tests/2026-04-06.toml": lift("40 kg x 8+2", "80 kg x 8+2"), "tests/2026-05-04.toml": lift("60 kg x 8+2", "80 kg x 8+2")}, "", "training does that"},
 		{"a lift grown tenfold", "2026-01-05", map[string]string{"tests/2026-04-06.toml": lift("20 kg x 8+2", "70 kg x 8+2"), "tests/2026-05-04.toml": lift("250 kg x 8+2", "70 kg x 8+2")}, "more than twice the last one", "a nought too many"},
 		{"the operated leg lifts more", "2026-01-05", map[string]string{"tests/2026-04-06.toml": lift("90 kg x 8+2", "60 kg x 8+2")}, "15 percent more", "left and right may be swapped"},

@@ -14,7 +14,7 @@ import (
 type Hold struct {
 	From   unit.Day // the file's name
 	At     basis.Origin
-	By     string `key:"by,required"`
+	By     string `key:"by,required" doc:"id of the therapist who calls the pause" show:"imbali"`
 	Reason string `key:"reason,required" doc:"pain, swelling or surgeon; more words after a colon" example:"swelling: after football"`
 }
 

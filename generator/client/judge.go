@@ -21,12 +21,20 @@ func (c *Clinic) judge() (faults source.Faults) {
 		}
 		seen[id] = true
 	}
+	if len(c.Phones) > 0 && len(c.Phones) < EnoughPhones {
+		faults.Add(source.Fault{File: c.Phones[0].At.File, Line: c.Phones[0].At.Line, Key: c.Phones[0].At.At("who").Key, Ask: true,
+			What:    "a client has one number to call besides the emergency number",
+			Instead: `add a [[phone]] for after hours or the surgeon's ward; until then pages say to call the emergency number outside these hours`})
+	}
 	therapists, places, gauges := map[string]bool{}, map[string]bool{}, map[string]bool{}
 	for _, t := range c.Therapists {
 		unique(therapists, t.ID, t.At, "therapist")
 	}
 	for _, g := range c.Gauges {
 		unique(gauges, g.ID, g.At, "gauge")
+		if g.Place != "" && c.Place(g.Place) == nil {
+			wrong(g.At.At("place"), fmt.Sprintf("there is no place %q", g.Place), "write the id of a [[place]], or leave it out")
+		}
 	}
 	for i := range c.Places {
 		p := &c.Places[i]
@@ -35,12 +43,20 @@ func (c *Clinic) judge() (faults source.Faults) {
 		for j := range p.Devices {
 			d := &p.Devices[j]
 			unique(devices, d.ID, d.At, "device")
-			if d.AddOn.OK() && d.Step.OK() && d.AddOn.Or(0) >= d.Step.Or(0) {
-				wrong(d.At.At("add_on_kg"), fmt.Sprintf("the add-on of %s is no smaller than a step of its stack", d.ID), "write the weight of the small piece that is hung on, or leave it out")
-			}
+			d.judge(wrong)
 		}
 	}
 	return faults
+}
+
+// judge holds a device against itself.
+func (d *Device) judge(wrong func(at basis.Origin, what, instead string)) {
+	if what, instead := d.halfBand(); what != "" {
+		wrong(d.At.At("point"), what, instead)
+	}
+	if d.AddOn.OK() && d.Step.OK() && d.AddOn.Or(0) >= d.Step.Or(0) {
+		wrong(d.At.At("add_on_kg"), fmt.Sprintf("the add-on of %s is no smaller than a step of its stack", d.ID), "write the weight of the small piece that is hung on, or leave it out")
+	}
 }
 
 // Format is the number of the format that this version reads.
@@ -99,7 +115,11 @@ func (r *reader) judge() {
 	}
 	for _, w := range c.Waived {
 		r.therapist(w.By, w.At.At("by"))
+		if w.From.IsZero() && !r.spoilt(w.At) {
+			r.ask(w.At.At("criterion"), fmt.Sprintf("the waiver of %s has no day", w.Criterion), "write from = the day of the decision: a waiver counts no longer than to the next operation")
+		}
 	}
+	r.references()
 	for i := range c.Limits {
 		r.limit(&c.Limits[i])
 	}
@@ -120,6 +140,7 @@ func (r *reader) judge() {
 	}
 	r.holds()
 	r.blocks()
+	r.logs()
 }
 
 // spoilt reports whether the reader has found a mistake in a table already, or in its whole file: what would follow from
@@ -173,6 +194,16 @@ func oneOf(ids []string, otherwise string) string {
 		return fmt.Sprintf("write %q, or %s", ids[0], otherwise)
 	}
 	return "write one of " + strings.Join(ids, ", ") + ", or " + otherwise
+}
+
+// references holds the therapist's word on the reference against the other leg.
+func (r *reader) references() {
+	for _, ref := range r.c.References {
+		r.therapist(ref.By, ref.At.At("by"))
+		if r.c.SoundOther() && !r.spoilt(ref.At) {
+			r.ask(ref.At.At("use"), "the other leg is called sound, so symmetry counts and this reference does not", "take it out, or mend other_leg")
+		}
+	}
 }
 
 func (r *reader) trainingDays() {
@@ -258,6 +289,9 @@ func (r *reader) blocks() {
 	for i := range blocks {
 		b := &blocks[i]
 		r.therapist(b.By, b.At.At("by"))
+		if b.Cuffed != nil {
+			r.therapist(b.Cuffed.By, b.Cuffed.At.At("by"))
+		}
 		for _, o := range b.Overrides {
 			r.override(o)
 		}

@@ -31,12 +31,12 @@ func (r *reader) tests(d *TestDay) {
 	for _, h := range d.Hops {
 		r.once(seen, "hop-"+h.Test, h.At.At("test"), "keep one, with all its trials in one list")
 	}
-	for _, q := range d.Questionnaires {
+	for i := range d.Questionnaires {
+		q := &d.Questionnaires[i]
 		r.once(seen, q.ID, q.At.At("id"), "keep one score a day")
-		if top, known := highestScore[q.ID]; known && q.Score.Or(0) > top {
-			r.wrong(q.At.At("score"), fmt.Sprintf("score %g of %s is above its scale, which ends at %g", float64(q.Score.Or(0)), q.ID, float64(top)), "write the score of the instrument itself")
-		}
+		r.questionnaire(q)
 	}
+	r.reach(d)
 	for i := range d.Lifts {
 		l := &d.Lifts[i]
 		r.once(seen, l.Exercise, l.At.At("exercise"), "keep the heaviest set")
@@ -79,12 +79,6 @@ func (r *reader) testNames(d *TestDay) {
 			r.wrong(h.At.At("test"), fmt.Sprintf("hop %q is not known", h.Test), "write one of single, triple, crossover, timed-6m, side, vertical")
 		}
 	}
-	for i := range d.Questionnaires {
-		q := &d.Questionnaires[i]
-		if q.ID != "" && !slices.Contains(questionnaires, q.ID) {
-			r.ask(q.At.At("id"), fmt.Sprintf("no rule knows the questionnaire %q", q.ID), "write one of "+strings.Join(questionnaires, ", "))
-		}
-	}
 }
 
 func (r *reader) strength(d *TestDay, s *Strength) {
@@ -104,16 +98,36 @@ func (r *reader) strength(d *TestDay, s *Strength) {
 	}
 }
 
+// reach holds the Y-balance and the rise: a leg has values or is not tested.
+func (r *reader) reach(d *TestDay) {
+	for _, leg := range []struct {
+		name         string
+		at           basis.Origin
+		values, none bool
+	}{
+		{"left", d.YBalance.At.At("left"), d.YBalance.Left.Done(), d.YBalance.Left.NotTested != "" || d.YBalance.Left.StoppedForPain},
+		{"right", d.YBalance.At.At("right"), d.YBalance.Right.Done(), d.YBalance.Right.NotTested != "" || d.YBalance.Right.StoppedForPain},
+		{"left", d.Rise.At.At("left"), d.Rise.Left.Seat.OK(), d.Rise.Left.NotTested != "" || d.Rise.Left.StoppedForPain},
+		{"right", d.Rise.At.At("right"), d.Rise.Right.Seat.OK(), d.Rise.Right.NotTested != "" || d.Rise.Right.StoppedForPain},
+	} {
+		if leg.values && leg.none {
+			r.wrong(leg.at, fmt.Sprintf("the %s leg has values and is called not tested", leg.name), "keep one of the two")
+		}
+	}
+}
+
 func (r *reader) set(l *Lift, name string, s Set) {
 	at := l.At.At(name)
 	switch {
 	case s.Plates.OK() && s.Moved.OK():
 		r.wrong(at, "plates and moved load together", "keep one: plates_kg is what is put on, moved_kg is all that moves")
-	case (s.Plates.OK() || s.Moved.OK()) && !s.Reps.OK():
+	case s.Stretched.OK() && (s.Plates.OK() || s.Moved.OK()):
+		r.wrong(at, "a weight and the length of a band together", "keep one: a band has stretched_cm, a weight plates_kg or moved_kg")
+	case s.loaded() && !s.Reps.OK():
 		r.wrong(at, "a load without repetitions", "write reps and reserve")
 	case s.Reps.OK() && !s.Reserve.OK():
 		r.wrong(at, "repetitions without what was in reserve", "write reserve = 0 for a set to failure")
-	case s.Reps.OK() && !s.Plates.OK() && !s.Moved.OK():
-		r.wrong(at, "repetitions without a load", "write plates_kg or moved_kg")
+	case s.Reps.OK() && !s.loaded():
+		r.wrong(at, "repetitions without a load", "write plates_kg or moved_kg, or stretched_cm of a band")
 	}
 }

@@ -83,6 +83,7 @@ func Read(folder source.Folder, code string, clinic *Clinic, sheets *Sheets) (*C
 	}
 	r.sheets(sheets)
 	slices.SortFunc(r.c.Tests, func(a, b TestDay) int { return a.On.Compare(b.On) })
+	slices.SortFunc(r.c.Logs, func(a, b Log) int { return a.Written.Compare(b.Written) })
 	slices.SortFunc(r.c.Holds, func(a, b Hold) int { return a.From.Compare(b.From) })
 	slices.SortFunc(r.c.Blocks, func(a, b Block) int { return a.Number - b.Number })
 	r.judge()
@@ -145,9 +146,11 @@ func (r *reader) entry(e source.Entry) {
 		r.each("blocks", r.block)
 	case e.Dir && e.Name == "holds":
 		r.each("holds", r.hold)
+	case e.Dir && e.Name == "logs":
+		r.each("logs", r.log)
 	default:
 		r.wrong(basis.Origin{File: r.dir + "/" + e.Name}, "a file or folder of this name is not known",
-			"a client's folder holds client.toml, note.md, tests/, blocks/ and holds/")
+			"a client's folder holds client.toml, note.md, tests/, blocks/, holds/ and logs/")
 	}
 }
 

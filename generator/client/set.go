@@ -14,12 +14,13 @@ import (
 // reserve), or with keys.
 type Set struct {
 	At             basis.Origin
-	Plates         basis.Num[unit.Kilograms] `key:"plates" doc:"what is put on or pinned" range:"0 600"`
-	Moved          basis.Num[unit.Kilograms] `key:"moved" doc:"all that is moved, carriage and bar too" range:"0 800"`
-	Reps           basis.Num[unit.Count]     `key:"reps" range:"1 100"`
-	Reserve        basis.Num[unit.Count]     `key:"reserve" doc:"repetitions that would still have been possible; 0 is to failure" range:"0 20"`
-	NotTested      string                    `key:"not_tested"`
-	StoppedForPain bool                      `key:"stopped_for_pain"`
+	Plates         basis.Num[unit.Kilograms] `key:"plates" doc:"what is put on or pinned" range:"0 600" show:"60"`
+	Moved          basis.Num[unit.Kilograms] `key:"moved" doc:"all that is moved, carriage and bar too" range:"0 800" show:"105"`
+	Stretched      basis.Num[unit.Metres]    `key:"stretched" doc:"of a measured band: how long it was pulled" range:"0.05 10" show:"150"`
+	Reps           basis.Num[unit.Count]     `key:"reps" doc:"repetitions done" range:"1 100" show:"8"`
+	Reserve        basis.Num[unit.Count]     `key:"reserve" doc:"repetitions that would still have been possible; 0 is to failure" range:"0 20" show:"2"`
+	NotTested      string                    `key:"not_tested" doc:"why not" show:"the press was taken"`
+	StoppedForPain bool                      `key:"stopped_for_pain" doc:"tried and stopped: no load is made of it"`
 }
 
 var short = regexp.MustCompile(`^\s*(\d+(?:\.\d+)?)\s*(kg|lb)?\s*[x×]\s*(\d+)(?:\s*\+\s*(\d+))?\s*$`)
@@ -52,4 +53,7 @@ func (s *Set) FromShort(text string, at basis.Origin) error {
 }
 
 // Done reports whether the set has a load and repetitions.
-func (s Set) Done() bool { return (s.Plates.OK() || s.Moved.OK()) && s.Reps.OK() }
+func (s Set) Done() bool { return s.loaded() && s.Reps.OK() }
+
+// loaded reports whether the set has a load of any kind.
+func (s Set) loaded() bool { return s.Plates.OK() || s.Moved.OK() || s.Stretched.OK() }

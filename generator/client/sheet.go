@@ -35,15 +35,11 @@ var strengthTests = []string{"knee-extension", "knee-flexion", "hip-abduction", 
 var hopTests = map[string]string{"hop-single": "distance_cm", "hop-triple": "distance_cm", "hop-crossover": "distance_cm",
 	"hop-timed-6m": "time_s", "hop-side": "count", "hop-vertical": "distance_cm"}
 
-// highestScore is the top of each questionnaire's scale. Source: Binkley 1999 for LEFS; the other scales are second-hand, and
-// only hold a slip of the pen back.
-var highestScore = map[string]unit.Points{"acl-rsi": 100, "short-acl-rsi": 100, "ikdc": 100, "koos": 100, "kos-adls": 100, "lefs": 80, "tsk-11": 44, "tegner": 10}
-
-// questionnaires are the ids of scores that a sheet may name.
-var questionnaires = []string{"acl-rsi", "short-acl-rsi", "ikdc", "koos", "kos-adls", "lefs", "tsk-11", "tegner"}
+// reachEndings are what stands behind the leg in a head of the Y-balance: y-balance.left.anterior.
+var reachEndings = []string{"anterior", "posteromedial", "posterolateral", "leg"}
 
 // plainHeads are keys of the test day itself.
-var plainHeads = []string{"by", "mass_kg", "mass_lb", "pain_worst", "pain_next_morning", "pain_kind", "effusion", "quads_lag_deg", "reason",
+var plainHeads = []string{"by", "mass_kg", "mass_lb", "pain_worst", "pain_next_morning", "pain_kind", "effusion", "quads_lag_deg", "angle_by", "reason",
 	"left.lacks_extension_deg", "left.beyond_straight_deg", "left.flexion_deg",
 	"right.lacks_extension_deg", "right.beyond_straight_deg", "right.flexion_deg"}
 
@@ -174,8 +170,8 @@ func judgeHead(text string) (what, instead string) {
 	case !kebab(h.test) || !legs:
 		return fmt.Sprintf("head %q is not known", text),
 			"write a key of the test file (mass_kg, left.flexion_deg), a score (acl-rsi), or a test and leg (knee-extension.left)"
-	case h.ending != "" && !slices.Contains([]string{"n", "kgf", "lbf", "nm", "cm", "in", "s"}, h.ending):
-		return fmt.Sprintf("unit %q of head %q is not known", h.ending, text), "write n, kgf, lbf, nm, cm, in or s, or leave the unit out"
+	case h.ending != "" && !slices.Contains(slices.Concat([]string{"n", "kgf", "lbf", "nm", "cm", "in", "s", "count"}, reachEndings), h.ending):
+		return fmt.Sprintf("unit %q of head %q is not known", h.ending, text), "write n, kgf, lbf, nm, cm, in, s or count, or leave the unit out"
 	}
 	return "", ""
 }

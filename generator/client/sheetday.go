@@ -59,8 +59,20 @@ func (d *sheetDay) test(h head, text, cell string) {
 		d.set(fmt.Sprintf("lift[%d].range_deg", i), numbers(cell), text)
 	case hopTests[h.test] != "":
 		i := d.entry("hop", "test", strings.TrimPrefix(h.test, "hop-"))
-		key := map[string]string{"": hopTests[h.test], "cm": "distance_cm", "in": "distance_in", "s": "time_s"}[h.ending]
+		key := map[string]string{"": hopTests[h.test], "cm": "distance_cm", "in": "distance_in", "s": "time_s", "count": "count"}[h.ending]
 		d.leg(fmt.Sprintf("hop[%d].%s", i, h.leg), key, numbers(cell), text, cell)
+	case h.test == YBalanceTest:
+		key := ""
+		if slices.Contains(reachEndings, h.ending) {
+			key = h.ending + "_cm"
+		}
+		value := numbers(cell)
+		if h.ending == "leg" {
+			value = scalar(cell)
+		}
+		d.leg("y_balance."+h.leg, key, value, text, cell)
+	case h.test == RiseTest:
+		d.leg("single_leg_rise."+h.leg, "seat_cm", scalar(cell), text, cell)
 	case slices.Contains(strengthTests, h.test):
 		i := d.entry("strength", "test", h.test)
 		key := "peak_" + h.ending

@@ -12,6 +12,9 @@ import (
 // machine, so only year, month and day are taken of it.
 const localDate = "date-local"
 
+// civil marks a day that was read by ourselves as one without an hour, as the library does.
+var civil = time.FixedZone(localDate, 0)
+
 // Years that a clinic writes, chosen: a birth to a plan; anything else is a slip of the finger.
 const (
 	firstYear = 1900
@@ -24,6 +27,10 @@ func (w *walker) fillDay(f *field, v reflect.Value, raw any, at spot) {
 		w.day(v, d, at)
 	case string:
 		day, err := unit.ParseDay(d)
+		if err == nil && w.json {
+			w.day(v, time.Date(day.Year, day.Month, day.Date, 0, 0, 0, 0, civil), at)
+			return
+		}
 		if err != nil {
 			w.wrong(at, fmt.Sprintf("%s %q is a text", at.key, clipped(d)), f.sample(at))
 			return

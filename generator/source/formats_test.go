@@ -50,7 +50,7 @@ func TestFormatOfClinic(t *testing.T) {
 		plates = append(plates, p.Or(0))
 	}
 	same(t, "plates", plates, []unit.Kilograms{20, 10, 5, 2.5, 1.25})
-	same(t, "angle", *press.Angle, unit.Degrees(45))
+	same(t, "angle", press.Angle.Or(0), unit.Degrees(45))
 	same(t, "carriage", press.Carriage.Step().At, basis.Origin{File: "clinic.toml", Key: "place[0].device[0].carriage_kg"})
 	same(t, "second device", c.Places[0].Devices[1].At.Key, "place[0].device[1]")
 }

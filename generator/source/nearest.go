@@ -8,6 +8,26 @@ import (
 // Meant returns the choice that was probably meant, or "": for the heads of a day sheet.
 func Meant(written string, choices []string) string { return meant(written, choices) }
 
+// Closest returns up to n choices that look most like what was written, the closest first; what differs in more than half of
+// its letters is left out.
+func Closest(written string, choices []string, n int) []string {
+	alike := func(choice string) bool { return 2*distance(written, choice) <= max(len(written), len(choice)) }
+	near := slices.DeleteFunc(slices.Clone(choices), func(c string) bool { return !alike(c) })
+	slices.SortStableFunc(near, func(a, b string) int { return distance(written, a) - distance(written, b) })
+	return near[:min(n, len(near))]
+}
+
+// distance counts the slips between two words, hyphens and case aside; a beginning of a choice is as close as can be.
+func distance(written, choice string) int {
+	a, b := hyphenless.Replace(strings.ToLower(written)), hyphenless.Replace(strings.ToLower(choice))
+	if len(a) >= startBytes && strings.HasPrefix(b, a) {
+		return 0
+	}
+	return slips(a, b)
+}
+
+var hyphenless = strings.NewReplacer("-", "")
+
 // meant returns the choice that was probably meant, or "".
 func meant(written string, choices []string) string {
 	best, bestFar := "", far

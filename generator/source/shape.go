@@ -40,7 +40,9 @@ type field struct {
 	words   []string
 	limits  *span
 	usual   *span
-	example string
+	doc     string // what the key is, for the reference and for editors
+	example string // what a message says to write
+	show    string // an example for the reference and for editors alone: a message must not hand out another clinic's facts
 
 	required, declared, lone bool
 }

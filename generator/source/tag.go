@@ -32,6 +32,8 @@ type (
 		KeyEndings() []unit.Ending
 		FromKeyed(e unit.Ending, value any) error
 	}
+	// keyedWords are the words that a fromKeyed takes besides a number, under a key with that ending.
+	keyedWords interface{ KeyWords(e unit.Ending) []string }
 )
 
 var (
@@ -49,7 +51,7 @@ var (
 // fieldOf reads the tags of one field of a struct.
 func fieldOf(sf reflect.StructField, tag string, index []int, in reflect.Type) *field {
 	parts := strings.Split(tag, ",")
-	f := &field{name: parts[0], index: index, example: sf.Tag.Get("example")}
+	f := &field{name: parts[0], index: index, doc: sf.Tag.Get("doc"), example: sf.Tag.Get("example"), show: sf.Tag.Get("show")}
 	f.limits, f.usual = spanOf(sf.Tag.Get("range")), spanOf(sf.Tag.Get("ask"))
 	for _, option := range parts[1:] {
 		switch option {
@@ -149,6 +151,6 @@ func (f *field) takePlain(t reflect.Type) bool {
 // takeHolder makes a list or map of what it holds; bounds and example are meant of each.
 func (f *field) takeHolder(as form, t reflect.Type) bool {
 	f.form = as
-	f.holds = &field{name: f.name, limits: f.limits, usual: f.usual, example: f.example}
+	f.holds = &field{name: f.name, limits: f.limits, usual: f.usual, example: f.example, show: f.show}
 	return f.holds.take(t.Elem())
 }

@@ -16,7 +16,8 @@ import (
 //
 // The tags are the contract: key:"name,option,…" with the options required (must be there and not empty), declared (must
 // be there, may be empty), lone (one value may stand for a list of one) and list (a list of numbers, or one number);
-// range:"lo hi" and ask:"lo hi" are bounds in the unit in which the type is kept.
+// range:"lo hi" and ask:"lo hi" are bounds in the unit in which the type is kept. doc:"…" says what the key is; example:"…" is
+// what a message says to write; show:"…" is an example for the reference and for editors alone (see KeyTables and Schema).
 func TOML[T any](file string, data []byte, into *T) Faults {
 	if f, bad := unreadable(file, data); bad {
 		return Faults{f}

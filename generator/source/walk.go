@@ -25,6 +25,7 @@ type walker struct {
 	origin func(path string) basis.Origin
 	faults Faults
 	open   []*level // the tables around the value, the root first
+	json   bool     // the file is JSON, where a day is written in quotes
 }
 
 // level is a table that is being read.

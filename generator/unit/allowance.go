@@ -6,13 +6,13 @@ import "fmt"
 // that says nothing allows everything of its kind (a limit that is no limit). Steps of a schedule and a surgeon's
 // instruction write it with the same keys.
 type Allowance struct {
-	Allowed  *bool      `key:"allowed" doc:"false: not at all; true: free"`
+	Allowed  *bool      `key:"allowed" doc:"false: not at all; true: free" show:"false"`
 	Range    *Reach     `key:"range" doc:"bend that is allowed, straightest first; 0 is straight" example:"[0, 70]"`
-	Grade    Work       `key:"grade" doc:"hamstring work: up to and with this grade"`
-	Part     *Percent   `key:"part" doc:"weight-bearing: up to this share of body weight"`
-	PartMass *Kilograms `key:"part" doc:"weight-bearing: up to this weight on the leg"`
+	Grade    Work       `key:"grade" doc:"hamstring work: up to and with this grade" show:"active"`
+	Part     *Percent   `key:"part" doc:"weight-bearing: up to this share of body weight" show:"50"`
+	PartMass *Kilograms `key:"part" doc:"weight-bearing: up to this weight on the leg" show:"30"`
 	BothOnly bool       `key:"both_legs_only" doc:"bending under load: with both legs together, not on one"`
-	Locked   *Degrees   `key:"locked" doc:"brace: locked at this bend"`
+	Locked   *Degrees   `key:"locked" doc:"brace: locked at this bend" show:"0"`
 	Night    *bool      `key:"night" doc:"brace: also worn at night"`
 }
 

@@ -39,6 +39,8 @@ type (
 	Months       float64
 	Count        float64 // repetitions, sets, contacts: a number of things
 	Points       float64 // a score or a rating
+
+	MillimetresOfMercury float64 // pressure of a cuff
 )
 
 // Units as printed.
@@ -54,6 +56,9 @@ func (Weeks) Unit() string        { return "weeks" }
 func (Months) Unit() string       { return "months" }
 func (Count) Unit() string        { return "" }
 func (Points) Unit() string       { return "" }
+
+// Unit is mmHg, the unit that cuffs are marked in.
+func (MillimetresOfMercury) Unit() string { return "mmHg" }
 
 // Conversion factors.
 const (
@@ -86,3 +91,6 @@ func (Weeks) Endings() []Ending   { return []Ending{{"weeks", "weeks", 1}} }
 func (Months) Endings() []Ending  { return []Ending{{"months", "months", 1}} }
 func (Count) Endings() []Ending   { return []Ending{{"", "", 1}} }
 func (Points) Endings() []Ending  { return []Ending{{"", "", 1}} }
+func (MillimetresOfMercury) Endings() []Ending {
+	return []Ending{{"mmhg", "mmHg", 1}}
+}

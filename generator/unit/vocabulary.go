@@ -78,7 +78,8 @@ type DeviceKind string
 
 func (DeviceKind) Words() []string {
 	return []string{"angled-leg-press", "horizontal-leg-press", "knee-extension-stack", "leg-curl-stack", "barbell", "dumbbell",
-		"cable", "ankle-weight", "band", "box", "bike", "bench", "mat", "strap", "wall", "rail", "treadmill", "sled", "stack"}
+		"cable", "ankle-weight", "band", "box", "bike", "bench", "mat", "strap", "wall", "rail", "treadmill", "sled", "stack",
+		"hack-squat", "leg-curl-seated-stack", "rack", "post", "slant-board", "ball", "balance-board", "cuff", "stimulator"}
 }
 
 func rank(words []string, w string) int {
