@@ -11,7 +11,12 @@ import (
 // Of says what the tests of a client say as of a day. event is the one that weeks count from: its side is the operated
 // leg, its day divides before from after. A test dated after asOf is as if it had not been made.
 func Of(clinic *client.Clinic, c *client.Client, event *client.Event, asOf unit.Day) *Findings {
-	f := &finder{clinic: clinic, c: c, event: event, Findings: &Findings{AsOf: asOf, Measures: map[string]Measure{}}}
+	return Ways(nil).Of(clinic, c, event, asOf)
+}
+
+// Of is what Of says where a program has a way of its own for some exercises.
+func (w Ways) Of(clinic *client.Clinic, c *client.Client, event *client.Event, asOf unit.Day) *Findings {
+	f := &finder{ways: w, clinic: clinic, c: c, event: event, Findings: &Findings{AsOf: asOf, Measures: map[string]Measure{}, History: map[string][]Measure{}}}
 	for i := range c.Tests {
 		if d := &c.Tests[i]; !d.On.After(asOf) {
 			f.days = append(f.days, d)
@@ -22,16 +27,21 @@ func Of(clinic *client.Clinic, c *client.Client, event *client.Event, asOf unit.
 		for i := range d.Strength {
 			f.strength(d, &d.Strength[i])
 		}
+		f.ratios(d)
 		for i := range d.Lifts {
 			f.lift(d, &d.Lifts[i])
 		}
 		for i := range d.Hops {
 			f.hop(d, &d.Hops[i])
 		}
+		f.battery(d)
+		f.reach(d)
+		f.rise(d)
 		for i := range d.Questionnaires {
 			f.questionnaire(d, &d.Questionnaires[i])
 		}
 	}
+	f.reports()
 	f.rangeMeasures()
 	f.references()
 	return f.Findings
@@ -40,6 +50,7 @@ func Of(clinic *client.Clinic, c *client.Client, event *client.Event, asOf unit.
 // finder gathers the findings.
 type finder struct {
 	*Findings
+	ways   Ways
 	clinic *client.Clinic
 	c      *client.Client
 	event  *client.Event
@@ -84,6 +95,7 @@ func (f *finder) put(m Measure) {
 		f.Order = append(f.Order, m.Name)
 	}
 	f.Measures[m.Name] = m
+	f.record(m)
 }
 
 // measured makes a measure of a number; a missing number is not tested, with its reason.
@@ -98,6 +110,11 @@ func (f *Findings) Measure(name string) Measure {
 		return m
 	}
 	return Measure{Name: name, Reason: "not tested"}
+}
+
+// flag notes what is to be looked at without doubting the value.
+func (f *finder) flag(id, code, says string) {
+	f.Flags = append(f.Flags, Doubt{ID: id, Says: says, Code: code})
 }
 
 func (f *finder) doubt(id, code, says string) string {
@@ -143,10 +160,14 @@ func (f *finder) references() {
 		}
 		if f.event.Side == unit.Both {
 			f.Measures[name] = Measure{Name: name, On: m.On, Reason: "both knees: there is no other leg to compare with"}
+			delete(f.History, name)
 			continue
 		}
 		m.Doubts = append(m.Doubts, f.doubt(name, "reference-not-sound", "the other leg is no sound reference ("+string(f.c.OtherLeg)+")"))
 		f.Measures[name] = m
+		for i := range f.History[name] {
+			f.History[name][i].Doubts = append(f.History[name][i].Doubts, m.Doubts[len(m.Doubts)-1])
+		}
 	}
 }
 

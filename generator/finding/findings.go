@@ -10,13 +10,20 @@ import (
 // Findings is all that can be said of a client as of a day.
 type Findings struct {
 	AsOf     unit.Day
-	Measures map[string]Measure // by name, test.quantity: knee-extension.lsi, extension, pain
-	Order    []string           // names in the order of reading
-	Strength []StrengthTest     // every test of force, oldest first
-	Lifts    []LiftTest         // every lift, oldest first
+	Measures map[string]Measure   // by name, test.quantity: knee-extension.lsi, extension, pain
+	Order    []string             // names in the order of reading
+	History  map[string][]Measure // every value of a measure since the event, oldest first
+	Strength []StrengthTest       // every test of force, oldest first
+	Lifts    []LiftTest           // every lift, oldest first
 	Hops     []HopTest
+	Ratios   []Ratio
+	Reaches  []YBalance
+	Rises    []Rise
+	Scores   []Score
 	Knees    []KneeDay // range, swelling, pain, day by day, oldest first
+	Reports  []Report  // what the client told of the knee, day by day, oldest first; no measure is made of it
 	Doubts   []Doubt
+	Flags    []Doubt // what is to be looked at and leaves the value as good as it is
 }
 
 // Measure is the newest value of one measure, or the reason why there is none.
@@ -30,6 +37,7 @@ type Measure struct {
 	On        unit.Day
 	Reason    string   // why not tested
 	Doubts    []string // a doubtful value opens nothing
+	Alike     Alike    // what it was measured with
 	SEM       *float64 // standard error of measurement in the measure's unit; nil: not published
 	SEMSource string
 }
@@ -44,8 +52,10 @@ type StrengthTest struct {
 	Score       string // best or mean
 	Left, Right Leg
 	LSI         basis.Num[unit.Percent] // operated over other, cut to a tenth
+	Deficit     basis.Num[unit.Percent] // what symmetry lacks to 100
 	Preop       basis.Num[unit.Percent] // operated now over other before the operation
-	Conditions  string                  // one word for what may be trended together
+	Alike       Alike
+	Conditions  string // one word for what may be trended together
 }
 
 // Leg is what one leg gave.
@@ -76,6 +86,7 @@ type LiftLeg struct {
 	Reps           basis.Num[unit.Count]
 	Reserve        basis.Num[unit.Count]
 	OneRM          basis.Num[unit.Kilograms]
+	Span           Span // of the estimate over all equations
 	NotTested      string
 	StoppedForPain bool
 	Doubts         []string
@@ -85,6 +96,7 @@ type LiftLeg struct {
 type HopTest struct {
 	On          unit.Day
 	Test        string
+	Score       string // best or mean of the trials
 	Left, Right HopLeg
 	LSI         basis.Num[unit.Percent]
 }
@@ -94,6 +106,8 @@ type HopLeg struct {
 	Distance       basis.Num[unit.Metres]
 	Time           basis.Num[unit.Seconds]
 	Count          basis.Num[unit.Count]
+	Spread         basis.Num[unit.Percent] // of the trials
+	OfHeight       basis.Num[unit.Percent] // of a single hop: distance as a share of height, cut to a tenth
 	NotTested      string
 	StoppedForPain bool
 }
@@ -108,6 +122,7 @@ type KneeDay struct {
 	EffusionAt    basis.Origin
 	EffusionValid bool // the sweep test needs a straight knee
 	Left, Right   KneeAngles
+	AngleBy       string // what the angles were measured with; empty where it was not said
 	QuadsLag      basis.Num[unit.Degrees]
 	Mass          basis.Num[unit.Kilograms]
 }

@@ -58,6 +58,7 @@ trial = "mean"
 // person is an invented client after an operation of 5 January 2026.
 type person struct {
 	side, other, setup string
+	top                string // further lines at the top of client.toml
 	tests              map[string]string
 }
 
@@ -75,8 +76,8 @@ func (p person) findings(t *testing.T, asOf string) *finding.Findings {
 		other = "sound"
 	}
 	files := fstest.MapFS{"clinic.toml": &fstest.MapFile{Data: []byte(clinicText)}}
-	files["clients/tern-04/client.toml"] = &fstest.MapFile{Data: []byte(fmt.Sprintf("program = \"acl-reconstruction\"\nplace = \"gym\"\ntraining_days = [\"mon\"]\nother_leg = %q\n"+
-		"[[event]]\nkind = \"operation\"\nprocedure = \"acl-reconstruction\"\ndate = 2026-01-05\nside = %q\ngraft = \"allograft\"\n%s", other, side, p.setup))}
+	files["clients/tern-04/client.toml"] = &fstest.MapFile{Data: []byte(fmt.Sprintf("program = \"acl-reconstruction\"\nplace = \"gym\"\ntraining_days = [\"mon\"]\nother_leg = %q\n%s\n"+
+		"[[event]]\nkind = \"operation\"\nprocedure = \"acl-reconstruction\"\ndate = 2026-01-05\nside = %q\ngraft = \"allograft\"\n%s", other, p.top, side, p.setup))}
 	for day, text := range p.tests {
 		files["clients/tern-04/tests/"+day+".toml"] = &fstest.MapFile{Data: []byte(text)}
 	}

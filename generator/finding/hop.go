@@ -1,6 +1,8 @@
 package finding
 
 import (
+	"fmt"
+
 	"paceleaf/generator/basis"
 	"paceleaf/generator/client"
 	"paceleaf/generator/formula"
@@ -18,7 +20,8 @@ func (f *finder) hop(d *client.TestDay, h *client.Hop) {
 		}
 		return false
 	})
-	t := HopTest{On: d.On, Test: h.Test, Left: hopLeg(ids, d.On, unit.Left, h.Left), Right: hopLeg(ids, d.On, unit.Right, h.Right)}
+	t := HopTest{On: d.On, Test: h.Test, Score: trialOr(h.Trial)}
+	t.Left, t.Right = f.hopLeg(ids, d.On, unit.Left, h.Left, t), f.hopLeg(ids, d.On, unit.Right, h.Right, t)
 	operated, other := t.Left, t.Right
 	if f.operated() == unit.Right {
 		operated, other = other, operated
@@ -35,12 +38,23 @@ func (f *finder) hop(d *client.TestDay, h *client.Hop) {
 	}
 	t.LSI = tenth(ids.id("", "lsi"), share).On(d.On)
 	f.Hops = append(f.Hops, t)
-	if !d.On.Before(f.event.Date) {
-		f.put(f.trusted(measured(thing+".lsi", t.LSI, d.On), t.LSI))
+	if d.On.Before(f.event.Date) {
+		return
+	}
+	if ids.when == "" {
+		f.flagSpread(t)
+	}
+	m := f.trusted(measured(thing+".lsi", t.LSI, d.On), t.LSI)
+	m.Alike = Alike{Score: t.Score}
+	f.put(m)
+	if operated.OfHeight.OK() && f.event.Side != unit.Both {
+		m := measured(thing+".percent-of-height", operated.OfHeight, d.On)
+		m.Alike = Alike{Score: t.Score}
+		f.put(m)
 	}
 }
 
-func hopLeg(ids stem, on unit.Day, side unit.Side, typed client.HopSide) HopLeg {
+func (f *finder) hopLeg(ids stem, on unit.Day, side unit.Side, typed client.HopSide, of HopTest) HopLeg {
 	l := HopLeg{NotTested: typed.NotTested, StoppedForPain: typed.StoppedForPain}
 	name := func(quantity string) string { return ids.id(string(side), quantity) }
 	if typed.StoppedForPain {
@@ -53,29 +67,40 @@ func hopLeg(ids stem, on unit.Day, side unit.Side, typed client.HopSide) HopLeg 
 		return l
 	}
 	if len(typed.Distance) > 0 {
-		l.Distance = basis.OfList(name("distance"), formula.ByBest, formula.Best[unit.Metres], numbered(typed.Distance, name, on))
+		l.Spread = spread(name("spread"), numbered(typed.Distance, name, on))
+		l.Distance = kept(name("distance"), of.Score, numbered(typed.Distance, name, on))
 	}
 	if len(typed.Time) > 0 {
-		l.Time = basis.OfList(name("time"), formula.ByQuickest, formula.Quickest[unit.Seconds], numbered(typed.Time, name, on))
+		l.Spread = spread(name("spread"), numbered(typed.Time, name, on))
+		l.Time = quickest(name("time"), of.Score, numbered(typed.Time, name, on))
 	}
 	if len(typed.Count) > 0 {
-		l.Count = basis.OfList(name("count"), formula.ByBest, formula.Best[unit.Count], numbered(typed.Count, name, on))
+		l.Count = kept(name("count"), of.Score, numbered(typed.Count, name, on))
+	}
+	if height := f.c.Height; of.Test == "single" && height.OK() && l.Distance.OK() {
+		share := basis.Try2(name("share-of-height"), formula.ByHopForHeight, formula.HopForHeight, l.Distance, height.Named("body.height"))
+		l.OfHeight = tenth(name("percent-of-height"), share).On(on)
 	}
 	return l
 }
 
-// questionnaire takes a score.
-func (f *finder) questionnaire(d *client.TestDay, q *client.Questionnaire) {
-	if !q.Score.OK() {
-		return
-	}
-	ids := f.stem(q.ID, d, func(t *client.TestDay) bool {
-		for i := range t.Questionnaires {
-			if t.Questionnaires[i].ID == q.ID && t.Questionnaires[i].Score.OK() {
-				return true
-			}
+// flagSpread asks for one more trial where those of the newest test lie far apart. A hop is learnt from trial to trial, so that it
+// is a flag and no doubt; of a pull it is a doubt.
+func (f *finder) flagSpread(t HopTest) {
+	for _, leg := range []struct {
+		side unit.Side
+		HopLeg
+	}{{unit.Left, t.Left}, {unit.Right, t.Right}} {
+		if v, ok := leg.Spread.Value(); ok && v > spreadLimit {
+			f.flag(leg.Spread.ID(), "spread", fmt.Sprintf("trials of the %s leg spread more than %g %%: add a trial", leg.side, float64(spreadLimit)))
 		}
-		return false
-	})
-	f.put(measured(q.ID, q.Score.Named(ids.id("", "score")).On(d.On), d.On))
+	}
+}
+
+// quickest is the score of several trials of which less is better.
+func quickest(id, score string, trials []basis.Num[unit.Seconds]) basis.Num[unit.Seconds] {
+	if score == string(client.Mean) {
+		return kept(id, score, trials)
+	}
+	return basis.OfList(id, formula.ByQuickest, formula.Quickest[unit.Seconds], trials)
 }

@@ -3,7 +3,6 @@ package finding
 import (
 	"paceleaf/generator/basis"
 	"paceleaf/generator/client"
-	"paceleaf/generator/formula"
 	"paceleaf/generator/unit"
 )
 
@@ -18,7 +17,7 @@ var (
 
 // knee takes range, swelling and pain of a day.
 func (f *finder) knee(d *client.TestDay) {
-	k := KneeDay{On: d.On, PainKind: string(d.PainKind), Effusion: d.Effusion, EffusionAt: d.At.At("effusion")}
+	k := KneeDay{On: d.On, AngleBy: string(d.AngleBy), PainKind: string(d.PainKind), Effusion: d.Effusion, EffusionAt: d.At.At("effusion")}
 	pain := f.stem("pain", d, func(t *client.TestDay) bool { return t.PainWorst.OK() })
 	morning := f.stem("pain", d, func(t *client.TestDay) bool { return t.PainNextMorning.OK() })
 	k.Pain = d.PainWorst.Named(pain.id("", "worst")).On(d.On)
@@ -105,35 +104,6 @@ func (f *finder) angled(k KneeDay) (mine, theirs KneeAngles) {
 		return mine, KneeAngles{}
 	}
 	return k.Left, k.Right
-}
-
-// rangeMeasures takes extension, flexion and flexion against the other knee from the newest day that has them. The two
-// knees may have been measured on different days; the other knee changes little.
-func (f *finder) rangeMeasures() {
-	var straight, bend, other basis.Num[unit.Degrees]
-	var straightOn, bendOn unit.Day
-	for _, k := range f.Knees {
-		mine, theirs := f.angled(k)
-		after := !k.On.Before(f.event.Date)
-		if after && mine.Straight.OK() {
-			straight, straightOn = mine.Straight, k.On
-		}
-		if after && mine.Flexion.OK() {
-			bend, bendOn = mine.Flexion, k.On
-		}
-		if theirs.Flexion.OK() {
-			other = theirs.Flexion
-		}
-	}
-	if straight.OK() {
-		f.put(measured("extension", straight, straightOn))
-	}
-	if bend.OK() {
-		f.put(measured("flexion", bend, bendOn))
-		share := basis.Try2("flexion.symmetry", formula.BySymmetry, formula.Symmetry[unit.Degrees], bend, other)
-		cut := tenth("flexion.percent-of-other", share)
-		f.put(f.trusted(measured("flexion.percent-of-other", cut, bendOn), cut))
-	}
 }
 
 // tenth cuts a share down to a tenth, as it is compared and printed.

@@ -3,6 +3,7 @@ package finding
 import (
 	"cmp"
 	"fmt"
+	"strings"
 
 	"paceleaf/generator/basis"
 	"paceleaf/generator/client"
@@ -32,7 +33,12 @@ func (f *finder) lift(d *client.TestDay, l *client.Lift) {
 	if d.On.Before(f.event.Date) {
 		return
 	}
-	f.put(f.trusted(measured(l.Exercise+".lsi", t.LSI, d.On, append(operated.Doubts, other.Doubts...)...), t.LSI))
+	m := f.trusted(measured(l.Exercise+".lsi", t.LSI, d.On, append(operated.Doubts, other.Doubts...)...), t.LSI)
+	m.Alike = Alike{Device: strings.TrimSuffix(t.Place+" "+t.Device, " ")}
+	if l.Range != nil {
+		m.Alike.Range = fmt.Sprintf("%g° to %g°", float64(l.Range.Straightest), float64(l.Range.MostBent))
+	}
+	f.put(m)
 }
 
 // device is where the lift was made: what the day says, else the set-up, else nothing known of the load but itself.
@@ -60,22 +66,31 @@ func (f *finder) set(ids stem, d *client.TestDay, side unit.Side, s client.Set, 
 		return leg
 	}
 	leg.Reps, leg.Reserve = s.Reps.Named(name("reps")).On(d.On), s.Reserve.Named(name("reserve")).On(d.On)
-	leg.Moved = moved(name, s, place, device, d.On)
+	way := f.ways[ids.thing]
+	leg.Moved = moved(name, s, place, device, BodyOf(way.Body, f.c.Sex, f.mass(d)), d.On).On(d.On)
 	toFailure := basis.Try2(name("to-failure"), formula.ByToFailure, formula.ToFailure, leg.Reps, leg.Reserve)
-	leg.OneRM = basis.Try2(name("one-rm"), formula.OneRMRule(toFailure.Or(0)), formula.OneRM, leg.Moved, toFailure).On(d.On)
+	leg.OneRM, leg.Span = way.OneRM(name("one-rm"), leg.Moved, toFailure).On(d.On), SpanOf(name("one-rm"), leg.Moved, toFailure)
 	if n, ok := toFailure.Value(); ok && n > formula.OneRMDoubtedAbove {
 		leg.Doubts = append(leg.Doubts, f.doubt(leg.OneRM.ID(), "many-reps", fmt.Sprintf("more than %g repetitions to failure: the estimate is doubtful", float64(formula.OneRMDoubtedAbove))))
 	}
 	return leg
 }
 
-// moved is all that moves: what is put on with the carriage or bar, or through the ratio of a cable.
-func moved(name func(string) string, s client.Set, place *client.Place, device *client.Device, on unit.Day) basis.Num[unit.Kilograms] {
-	if s.Moved.OK() {
-		return s.Moved.Named(name("moved")).On(on)
+// moved is all that moves: what is put on with the carriage or bar, or through the ratio of a cable, and a part of the body.
+func moved(name func(string) string, s client.Set, place *client.Place, device *client.Device, body *Body, on unit.Day) basis.Num[unit.Kilograms] {
+	if s.Moved.OK() && body != nil {
+		return body.With(name("moved"), s.Moved.Named(name("moved-added")).On(on))
 	}
-	plates := s.Plates.Named(name("plates")).On(on)
-	return Moved(name("moved"), plates, place, device).On(on)
+	if s.Stretched.OK() {
+		if device == nil || !device.Band() {
+			return basis.Refused[unit.Kilograms](name("moved"), byPlain, "the band was not measured: write rest_cm and two points of it in clinic.toml")
+		}
+		return BandPull(name("moved"), s.Stretched.Named(name("stretched")).On(on), place, device)
+	}
+	if s.Moved.OK() {
+		return s.Moved.Named(name("moved"))
+	}
+	return Moved(name("moved"), s.Plates.Named(name("plates")).On(on), place, device, body)
 }
 
 // DeviceID names a number of a device. Its place belongs to the name: two places may call their machines alike.
@@ -83,8 +98,16 @@ func DeviceID(place *client.Place, device *client.Device, quantity string) strin
 	return "device." + place.ID + "-" + device.ID + "." + quantity
 }
 
-// Moved is the moved load of what is put on or pinned at a device.
-func Moved(id string, plates basis.Num[unit.Kilograms], place *client.Place, device *client.Device) basis.Num[unit.Kilograms] {
+// Moved is the moved load of what is put on or pinned at a device, with the part of the body that moves too; nil: none does.
+func Moved(id string, plates basis.Num[unit.Kilograms], place *client.Place, device *client.Device, body *Body) basis.Num[unit.Kilograms] {
+	if body != nil {
+		return body.With(id, atDevice(id+"-added", plates, place, device))
+	}
+	return atDevice(id, plates, place, device)
+}
+
+// atDevice is what moves at a device for what is put on or pinned.
+func atDevice(id string, plates basis.Num[unit.Kilograms], place *client.Place, device *client.Device) basis.Num[unit.Kilograms] {
 	if device != nil && device.Ratio.OK() {
 		return basis.Try2(id, formula.ByFelt, formula.Felt, plates, device.Ratio.Named(DeviceID(place, device, "ratio")))
 	}

@@ -26,6 +26,7 @@ func (f *finder) strength(d *client.TestDay, s *client.Strength) {
 	})
 	t := StrengthTest{On: d.On, Test: s.Test, Gauge: have.Gauge, Mode: string(have.Mode), Angle: have.Angle.Named(ids.id("", "angle")), Score: string(f.score(have.Gauge))}
 	t.Conditions = conditions(have, t.Score)
+	t.Alike = f.alike(s, have, t.Score)
 	legs := pull{f, d, s, have, ids, t.Score, t.Angle}
 	t.Left, t.Right = legs.leg(unit.Left, s.Left), legs.leg(unit.Right, s.Right)
 	operated, other := t.OfSide(f.operated()), t.OfSide(f.other())
@@ -33,6 +34,7 @@ func (f *finder) strength(d *client.TestDay, s *client.Strength) {
 		operated = t.Left // of both knees the weaker one is judged
 	}
 	t.LSI = tenth(ids.id("", "lsi"), f.symmetry(ids, operated, other)).On(d.On)
+	t.Deficit = basis.Of1(ids.id("", "deficit"), formula.ByDeficit, formula.Deficit, t.LSI).On(d.On)
 	t.Preop = tenth(ids.id("", "preop-ratio"), f.preop(ids, d, operated, f.before(s.Test, t.Conditions))).On(d.On)
 	f.Strength = append(f.Strength, t)
 	if d.On.Before(f.event.Date) {
@@ -49,19 +51,6 @@ func (f *finder) score(gauge string) client.Trial {
 	return client.Best
 }
 
-// conditions is one word for all that must be alike before two values may be put in one trend.
-func conditions(c client.Conditions, score string) string {
-	speed := ""
-	if c.Speed != nil {
-		speed = fmt.Sprintf("%g°/s", *c.Speed)
-	}
-	angle := ""
-	if a, ok := c.Angle.Value(); ok {
-		angle = fmt.Sprintf("%g°", float64(a))
-	}
-	return strings.Join([]string{c.Gauge, string(c.Mode), angle, speed, score}, " ")
-}
-
 // strengthMeasures files the newest values. The lower of symmetry and the pre-operative ratio governs (rules 13).
 func (f *finder) strengthMeasures(t *StrengthTest, operated, other Leg) {
 	var doubts []string
@@ -73,11 +62,14 @@ func (f *finder) strengthMeasures(t *StrengthTest, operated, other Leg) {
 			doubts = append(doubts, f.doubt(leg.Spread.ID(), "spread", fmt.Sprintf("trials of the %s leg spread more than %g %%: repeat", leg.name, float64(spreadLimit))))
 		}
 	}
-	lsi := f.trusted(measured(t.Test+".lsi", t.LSI, t.On, doubts...), t.LSI)
-	preop := measured(t.Test+".preop-ratio", t.Preop, t.On, doubts...)
-	f.put(lsi)
-	f.put(preop)
-	f.put(measured(t.Test+".nm-per-kg", operated.PerKg, t.On, doubts...))
+	for _, m := range []Measure{
+		f.trusted(measured(t.Test+".lsi", t.LSI, t.On, doubts...), t.LSI),
+		measured(t.Test+".preop-ratio", t.Preop, t.On, doubts...),
+		measured(t.Test+".nm-per-kg", operated.PerKg, t.On, doubts...),
+	} {
+		m.Alike = t.Alike
+		f.put(m)
+	}
 }
 
 // TooStrong is the symmetry above which the reference is in doubt (rules 13).
@@ -161,14 +153,14 @@ func (p pull) leg(side unit.Side, typed client.Pull) Leg {
 		l.Force = kept(name("force"), p.score, trials)
 		arm := p.f.c.Arm(p.s, side)
 		l.leverless = !arm.OK()
-		l.Torque = p.torque(name, l.Force, arm)
+		l.Torque = p.torque(name, side, l.Force, arm)
 	}
 	l.PerKg = basis.Try2(name("nm-per-kg"), formula.ByPerKilogram, formula.PerKilogram, l.Torque, p.f.mass(p.d))
 	return l
 }
 
 // torque is force times lever, corrected for gravity away from 90 degrees unless the gauge was tared.
-func (p pull) torque(name func(string) string, force basis.Num[unit.Newtons], arm basis.Num[unit.Metres]) basis.Num[unit.NewtonMetres] {
+func (p pull) torque(name func(string) string, side unit.Side, force basis.Num[unit.Newtons], arm basis.Num[unit.Metres]) basis.Num[unit.NewtonMetres] {
 	if !arm.OK() {
 		return basis.Refused[unit.NewtonMetres](name("torque"), formula.ByTorque, "no lever was typed", force.Step())
 	}
@@ -177,9 +169,7 @@ func (p pull) torque(name func(string) string, force basis.Num[unit.Newtons], ar
 		return basis.Of2(name("torque"), formula.ByTorque, formula.Torque, force, arm)
 	}
 	raw := basis.Of2(name("torque-uncorrected"), formula.ByTorque, formula.Torque, force, arm)
-	shank := p.have.Shank.Named(p.ids.id("", "shank"))
-	moment := basis.Of2(p.ids.id("", "limb-moment"), formula.ByLimbMoment, formula.LimbMoment, p.f.mass(p.d), shank)
-	weight := basis.Of2(p.ids.id("", "gravity"), formula.ByGravityAt, formula.GravityAt, moment, p.angle)
+	weight := p.gravity(name, side, arm)
 	if strings.Contains(p.s.Test, "flexion") {
 		return basis.Of2(name("torque"), formula.ByFlexionCorrected, formula.FlexionCorrected, raw, weight)
 	}

@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 
@@ -24,7 +25,8 @@ type planner struct {
 	symptoms Symptoms
 	weeks    []Week
 	plan     *Plan
-	things   map[string]string // exercise -> slot that first used its ids
+	logs
+	things map[string]string // exercise -> slot that first used its ids
 }
 
 // fillSlots makes the prescriptions of all slots that a session uses, in the order of the sessions.
@@ -40,7 +42,7 @@ func (p *planner) fillSlots() {
 	for _, id := range order {
 		slot := p.phase.Slot(id)
 		for _, side := range p.knees.sides() {
-			if !p.own(side) && slot.Legs == program.OperatedOnly {
+			if !p.own(side) && !p.knees.sameDay(side) && slot.Legs == program.OperatedOnly {
 				continue
 			}
 			for _, w := range p.weeks {
@@ -73,7 +75,7 @@ func (p *planner) choose(slot *program.Slot, side unit.Side, w Week) {
 			p.drop(passed, false)
 			return
 		}
-		passed = append(passed, Dropped{Slot: slot.ID, Exercise: id, Side: legs, Week: w.Number, Because: why, Paused: p.knees.involves(e, legs) && p.heldBack(e) != ""})
+		passed = append(passed, Dropped{Slot: slot.ID, Exercise: id, Side: legs, Week: w.Number, Because: why, Paused: p.knees.involves(e, legs) && p.heldBack(e, w.Number) != ""})
 	}
 	p.drop(passed, true)
 }
@@ -98,31 +100,18 @@ func (p *planner) prescribed(slot *program.Slot, e *program.Exercise, side unit.
 // dose says what is to be done in a week, or why the exercise is passed over.
 func (p *planner) dose(slot *program.Slot, e *program.Exercise, side unit.Side, w Week) (d WeekDose, passOver string) {
 	bound := p.knees.involves(e, side)
-	if bound {
-		if why := p.heldBack(e); why != "" {
-			return d, why
-		}
-	}
-	if bound || p.knees.operatedToo(side) {
-		if why := p.unopened(e); why != "" {
-			return d, why
-		}
-	}
-	left := p.knees.permits(e, daysFrom(w.Starts, 7), side)
-	if !left.allowed {
-		return d, left.because
-	}
-	if p.leftOut(e, side) {
-		return d, "left out by the therapist"
+	left, why := p.mayDo(e, side, w, bound)
+	if why != "" {
+		return d, why
 	}
 	setup := p.setup(e)
 	device, lacks := deviceFor(e, w.Place, setup)
 	if lacks != "" {
 		return d, lacks
 	}
-	d = WeekDose{Week: w.Number, Starts: w.Starts, Due: w.Number == 1, Dose: slot.DoseFor(e, w.PhaseWeek), Range: left.reach}
+	d = p.doseOf(slot, e, side, w, left)
 	if !bound {
-		d.Range = p.testedRange(e, device, w.Place, d.Range)
+		d.Range = p.testedRange(e, side, device, w.Place, d.Range)
 	}
 	if why := p.override(&d, e, side); why != "" {
 		return d, why
@@ -136,18 +125,21 @@ func (p *planner) dose(slot *program.Slot, e *program.Exercise, side unit.Side, 
 		return d, why
 	}
 	p.overrideLoad(&d, l)
+	l.holdTarget(&d)
+	l.stimulation(&d)
 	d.NearPin, d.PinDeg = pinFor(setup, d.Range)
 	return d, ""
 }
 
 // testedRange keeps the leg that no limit binds to the range in which its lift was tested: both legs are then worked
 // alike, and the load holds.
-func (p *planner) testedRange(e *program.Exercise, device *client.Device, place *client.Place, reach *unit.Reach) *unit.Reach {
-	lift := p.newestLift(e.ID, place, device)
-	if lift == nil || lift.Range == nil || reach == nil {
+func (p *planner) testedRange(e *program.Exercise, side unit.Side, device *client.Device, place *client.Place, reach *unit.Reach) *unit.Reach {
+	l := &loader{lift: p.newestLift(e.ID, place, device), logged: p.loggedFor(e, side, place, device)}
+	tested, _ := l.tested()
+	if tested == nil || reach == nil {
 		return reach
 	}
-	if met := reach.Meet(*lift.Range); !met.Empty() {
+	if met := reach.Meet(*tested); !met.Empty() {
 		return &met
 	}
 	return reach
@@ -155,73 +147,11 @@ func (p *planner) testedRange(e *program.Exercise, device *client.Device, place 
 
 // delay is by how many weeks the growth begins later: stay and step back repeat the first week's load.
 func (p *planner) delay(e *program.Exercise, side unit.Side) int {
-	if p.symptoms.Action == Stay || p.symptoms.Action == StepBack || p.backs(e, side) {
+	held := p.symptoms.Level == "session" && p.symptoms.Action.Rank() >= Pause.Rank() // over after the first week, which then earned nothing
+	if p.symptoms.Action == Stay || p.symptoms.Action == StepBack || held || p.backs(e, side) {
 		return 1
 	}
 	return 0
-}
-
-// thing is the beginning of the ids of an exercise; in a second slot it carries the slot's name.
-func (p *planner) thing(slot *program.Slot, e *program.Exercise) string {
-	if first, used := p.things[e.ID]; used && first != slot.ID {
-		return e.ID + "-in-" + slot.ID
-	}
-	p.things[e.ID] = slot.ID
-	return e.ID
-}
-
-func (p *planner) setup(e *program.Exercise) *client.Setup {
-	if s, typed := p.client.Setups[e.ID]; typed {
-		return &s
-	}
-	return nil
-}
-
-// prescribe adds a week to the prescription of a slot, exercise and leg.
-func (p *planner) prescribe(slot *program.Slot, e *program.Exercise, side unit.Side, d WeekDose) {
-	place := p.weeks[d.Week-1].Place
-	setup := p.setup(e)
-	device, _ := deviceFor(e, place, setup)
-	for i := range p.plan.Prescriptions {
-		r := &p.plan.Prescriptions[i]
-		if r.Slot == slot && r.Exercise == e && r.Side == side && r.Device == device {
-			r.Weeks = append(r.Weeks, d)
-			return
-		}
-	}
-	l := p.newLoader(p.thing(slot, e), e, slot, side, place, device)
-	r := Prescription{Exercise: e, Slot: slot, Side: side, Role: p.role(side), Device: device, Setup: setup, Weeks: []WeekDose{d}, OneRM: l.max}
-	r.Easier, r.Harder = p.neighbour(e.Easier, side), p.neighbour(e.Harder, side)
-	if l.lift != nil {
-		r.LiftedOn, r.Tested = l.lift.On, l.lift.Range
-	}
-	r.Level = p.level(e)
-	for _, s := range p.phase.Sessions {
-		if slices.Contains(s.Slots, slot.ID) {
-			r.Sessions = append(r.Sessions, s.ID)
-		}
-	}
-	p.plan.Prescriptions = append(p.plan.Prescriptions, r)
-}
-
-// neighbour is the easier or harder exercise, where it could be done in every week of the block.
-func (p *planner) neighbour(id string, side unit.Side) *program.Exercise {
-	e := p.program.Exercises[id]
-	if e == nil {
-		return nil
-	}
-	if e.Side == program.BothLegs {
-		side = unit.Both
-	}
-	bound := p.knees.involves(e, side)
-	for _, w := range p.weeks {
-		_, lacks := deviceFor(e, w.Place, p.setup(e))
-		if lacks != "" || !p.knees.permits(e, daysFrom(w.Starts, 7), side).allowed || bound && p.heldBack(e) != "" ||
-			(bound || p.knees.operatedToo(side)) && p.unopened(e) != "" {
-			return nil
-		}
-	}
-	return e
 }
 
 // role says what a leg is to the client.
@@ -244,12 +174,12 @@ func (p *planner) own(side unit.Side) bool { return side == p.event.Side || p.ev
 
 // heldBack says why symptoms keep the event's knee from an exercise; empty where they do not. A pause leaves range,
 // quad sets and swelling care; a step back leaves out impact (rules 27).
-func (p *planner) heldBack(e *program.Exercise) string {
-	switch a := p.symptoms.Action; {
+func (p *planner) heldBack(e *program.Exercise, week int) string {
+	switch a, because := p.symptoms.in(week); {
 	case a.Rank() >= Pause.Rank() && loadsKnee(e):
-		return fmt.Sprintf("%s: %s", a, p.symptoms.Because)
+		return fmt.Sprintf("%s: %s", a, because)
 	case a == StepBack && isImpact(e):
-		return fmt.Sprintf("%s, no impact: %s", a, p.symptoms.Because)
+		return fmt.Sprintf("%s, no impact: %s", a, because)
 	}
 	return ""
 }
@@ -271,7 +201,7 @@ func (p *planner) unopened(e *program.Exercise) string {
 
 // backs reports whether a leg steps back in an exercise: for the whole knee, or for this exercise alone.
 func (p *planner) backs(e *program.Exercise, side unit.Side) bool {
-	if side != unit.Both && !p.own(side) {
+	if side != unit.Both && !p.own(side) && !p.knees.sameDay(side) {
 		return false
 	}
 	return p.symptoms.Action == StepBack || slices.Contains(p.symptoms.Exercises, e.ID)
@@ -295,4 +225,26 @@ func isImpact(e *program.Exercise) bool {
 		}
 	}
 	return e.ResistedBy == program.FootContacts
+}
+
+// mayDo is what limits, knee and therapist leave of an exercise in a week, or why it may not be done.
+func (p *planner) mayDo(e *program.Exercise, side unit.Side, w Week, bound bool) (left permit, why string) {
+	if bound {
+		if why := p.heldBack(e, w.Number); why != "" {
+			return left, why
+		}
+	}
+	if bound || p.knees.operatedToo(side) {
+		if why := p.unopened(e); why != "" {
+			return left, why
+		}
+	}
+	left = p.asMeasured(p.knees.permits(e, daysFrom(w.Starts, 7), side), e, side, w.Number)
+	switch {
+	case !left.allowed:
+		return left, cmp.Or(left.because, "closed")
+	case p.leftOut(e, side):
+		return left, "left out by the therapist"
+	}
+	return left, ""
 }

@@ -25,19 +25,31 @@ func Compute(clinic *client.Clinic, p *program.Program, c *client.Client) (*Plan
 	knees := gatherKnees(p, c, event, b.Starts)
 	for _, side := range knees.sides() {
 		mistakes = append(mistakes, knees.of[side].contradictions()...)
+		mistakes = append(mistakes, knees.of[side].saidTogether(b.Starts)...)
 	}
 	tested, refused := knees.refusals(p, c)
 	mistakes = append(mistakes, refused...)
-	if slices.ContainsFunc(mistakes, func(m Mistake) bool { return !m.Ask }) {
+	mistakes = append(mistakes, unknownLogged(p, c)...)
+	if wrong(mistakes) {
 		return nil, mistakes
 	}
-	plan := assemble(clinic, p, c, tested, b, event, knees)
-	return plan, append(mistakes, guardian(plan)...)
+	asked, told, questions := gatherLogs(clinic, p, c, b)
+	plan := assemble(clinic, p, c, tested, b, event, knees, logs{asked, told})
+	mistakes = slices.Concat(mistakes, questions, plan.mistakes, plan.cameBack(asked))
+	if wrong(mistakes) {
+		return nil, mistakes
+	}
+	return plan, slices.Concat(mistakes, guardian(plan), stageAhead(plan))
+}
+
+// wrong reports whether one of them is a mistake and not a question.
+func wrong(mistakes []Mistake) bool {
+	return slices.ContainsFunc(mistakes, func(m Mistake) bool { return !m.Ask })
 }
 
 // held holds a client's names and days against its program.
 func held(p *program.Program, c *client.Client, b *client.Block, event *client.Event) (wrong []Mistake) {
-	wrong = unknownIDs(p, c, event)
+	wrong = append(unknownIDs(p, c, event), oldWaivers(c, event, b.Starts)...)
 	if b.Starts.Before(event.Date) {
 		wrong = append(wrong, Mistake{At: b.At.At("starts"), What: fmt.Sprintf("block %d begins before the event of %s", b.Number, event.Date), Instead: "mend the one or the other"})
 	}
@@ -48,18 +60,18 @@ func held(p *program.Program, c *client.Client, b *client.Block, event *client.E
 	}
 	for _, o := range b.Overrides {
 		if p.Exercises[o.Exercise] == nil {
-			wrong = append(wrong, Mistake{At: o.At.At("exercise"), What: fmt.Sprintf("there is no exercise %q in program %s", o.Exercise, p.ID), Instead: "write the id of an exercise of the program"})
+			wrong = append(wrong, Mistake{At: o.At.At("exercise"), What: fmt.Sprintf("there is no exercise %q in program %s", o.Exercise, p.ID), Instead: p.Meant(o.Exercise)})
 		}
 	}
 	for id, s := range c.Setups {
 		if s.Device != "" && p.Exercises[id] == nil {
-			wrong = append(wrong, Mistake{At: s.At, What: fmt.Sprintf("there is no exercise %q in program %s", id, p.ID), Instead: "write the id of an exercise of the program", Ask: true})
+			wrong = append(wrong, Mistake{At: s.At, What: fmt.Sprintf("there is no exercise %q in program %s", id, p.ID), Instead: p.Meant(id), Ask: true})
 		}
 	}
 	for i := range c.Tests {
 		for j := range c.Tests[i].Lifts {
 			if l := &c.Tests[i].Lifts[j]; p.Exercises[l.Exercise] == nil {
-				wrong = append(wrong, Mistake{At: l.At.At("exercise"), What: fmt.Sprintf("there is no exercise %q in program %s", l.Exercise, p.ID), Instead: "write the id of an exercise of the program"})
+				wrong = append(wrong, Mistake{At: l.At.At("exercise"), What: fmt.Sprintf("there is no exercise %q in program %s", l.Exercise, p.ID), Instead: p.Meant(l.Exercise)})
 			}
 		}
 	}
@@ -67,24 +79,26 @@ func held(p *program.Program, c *client.Client, b *client.Block, event *client.E
 }
 
 // assemble computes a plan from what has been found sound.
-func assemble(clinic *client.Clinic, p *program.Program, c, tested *client.Client, b *client.Block, event *client.Event, k knees) *Plan {
+func assemble(clinic *client.Clinic, p *program.Program, c, tested *client.Client, b *client.Block, event *client.Event, k knees, l logs) *Plan {
 	asOf := b.Starts
-	findings := func(on unit.Day) *finding.Findings { return finding.Of(clinic, tested, event, on) }
+	findings := func(on unit.Day) *finding.Findings { return waysOf(p).Of(clinic, tested, event, on) }
 	found := findings(asOf)
 	withErrors(found, p.Errors)
 	judge := judge{p: p, c: c, event: event, found: found, asOf: asOf}
 	stage := judge.stage(findings)
 	plan := &Plan{Clinic: clinic, Program: p, Client: c, Block: b, Event: event, AsOf: asOf, Found: found, Stage: stage}
 	plan.Symptoms = symptoms(found, event.Date)
-	plan.Symptoms.revised(c, b, event, symptoms(findings(lastLook(tested, b)), event.Date))
+	plan.Symptoms.revised(c, b, event, symptoms(findings(lastWord(tested, b)), event.Date))
 	plan.Weeks = weeksOf(clinic, c, b, event, stage)
 	for i := range b.Overrides {
 		plan.Overrides = append(plan.Overrides, AppliedOverride{Override: &b.Overrides[i]})
 	}
 	planner := &planner{program: p, client: c, event: event, block: b, found: found, knees: k, phase: stage.Set,
-		symptoms: plan.Symptoms, weeks: plan.Weeks, plan: plan, things: map[string]string{}}
+		symptoms: plan.Symptoms, weeks: plan.Weeks, plan: plan, logs: l, things: map[string]string{}}
 	plan.Activities = judge.activities(clinic, k, plan.Symptoms)
-	plan.Goals = judge.goals()
+	plan.Changes, plan.Trends = changes(found, p.Errors), trends(stage, plan.Activities, found, event)
+	plan.Groups = groups(clinic, c, event, found, asOf)
+	plan.Goals = judge.goals(k)
 	planner.fillSlots()
 	plan.Minutes = planner.minutes()
 	plan.Sessions = sessionDays(plan.Weeks, c.TrainingDays, stage.Set, stage.Since)
@@ -138,9 +152,9 @@ func (l *limits) weighed(b *client.Block) (list []Window) {
 // withErrors sets beside each finding the standard error that the program knows of its measure.
 func withErrors(found *finding.Findings, errors program.Errors) {
 	for name, m := range found.Measures {
-		if e, known := errors[name]; known && e.SEM.Unit == m.Unit {
-			sem := e.SEM.Number
-			m.SEM, m.SEMSource = &sem, e.Source
+		if e := errorOf(errors, m); e.SEM != nil {
+			sem := e.SEM.Value
+			m.SEM, m.SEMSource = &sem, e.Rule.Source
 			found.Measures[name] = m
 		}
 	}

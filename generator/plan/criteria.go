@@ -63,7 +63,7 @@ func (j judge) one(of string, rule *program.Criterion, place int) Criterion {
 // waiver returns the therapist's waiver of a criterion by name; swelling, pain and extension cannot be waived.
 func (j judge) waiver(c Criterion) *client.Waived {
 	for i := range j.c.Waived {
-		if w := &j.c.Waived[i]; w.Criterion == c.ID && waivable(c.Measure) {
+		if w := &j.c.Waived[i]; w.Criterion == c.ID && waivable(c.Measure) && waives(w, j.c, j.event, j.asOf) {
 			return w
 		}
 	}
@@ -129,19 +129,19 @@ func (j judge) measure(c *Criterion) {
 	j.nearness(c, m)
 }
 
-// bandOf is how many standard errors to each side the band of a single score is wide: 95 percent of a normal error.
-const bandOf = 1.96
-
 // nearness says whether the mark lies within the test's error band. Near opens nothing and closes nothing; where no error
-// has been published it is not known.
+// has been published for a test that was made so, it is not known.
 func (j judge) nearness(c *Criterion, m finding.Measure) {
-	e, known := j.p.Errors[c.Measure]
-	if !known || !m.OK || m.Grade != "" || e.SEM.Unit != m.Unit || c.Wanted.Grade != "" {
+	if !m.OK || m.Grade != "" || c.Wanted.Grade != "" || m.Unit != c.Wanted.Unit {
 		return
 	}
-	c.Band = float64(bandOf * e.SEM.Number)
+	e := errorOf(j.p.Errors, m)
+	if e.Low == nil || e.High == nil {
+		return
+	}
+	c.Band = float64(e.High.Value-e.Low.Value) / 2
 	near := math.Abs(m.Number-c.Wanted.Number) <= c.Band
-	c.Near, c.NearBy = &near, &e
+	c.Near, c.NearBy = &near, e.Rule
 }
 
 func (j judge) within(r *program.Criterion) int {
@@ -161,6 +161,9 @@ var ByLower = basis.Rule{Name: "the lower of symmetry and pre-operative ratio go
 // lower of the two (rules 13).
 func (j judge) governing(name string) finding.Measure {
 	m := j.found.Measure(name)
+	if compares(name) && !j.c.SoundOther() && j.event.Side != unit.Both {
+		return j.unsound(m)
+	}
 	test, isSymmetry := strings.CutSuffix(name, ".lsi")
 	if !isSymmetry {
 		return m

@@ -46,7 +46,7 @@ func pick(place *client.Place, kind unit.DeviceKind, setup *client.Setup) (found
 
 // weighs reports whether a load can be set on the device.
 func weighs(d *client.Device) bool {
-	return len(d.Plates) > 0 || d.Step.OK()
+	return len(d.Plates) > 0 || d.Step.OK() || d.Band()
 }
 
 // The one rounding of loads: down to what the device can be set to.
@@ -60,6 +60,9 @@ var (
 
 // stepOf is the smallest change of load of a device.
 func stepOf(place *client.Place, d *client.Device) basis.Num[unit.Kilograms] {
+	if d.Band() {
+		return bandStep(place, d)
+	}
 	id := finding.DeviceID(place, d, "")
 	if len(d.Plates) == 0 {
 		return d.Step.Named(id + "step")

@@ -145,7 +145,8 @@ func (d *duer) measured(is func(test, quantity string) bool) (tests []string) {
 
 func (d *duer) strength() (list []DueTest) {
 	tests := d.measured(func(test, quantity string) bool {
-		return quantity != "" && test != "flexion" && !strings.HasPrefix(test, "hop-") && d.p.Exercises[test] == nil
+		return quantity != "" && test != "flexion" && !strings.HasPrefix(test, "hop-") && d.p.Exercises[test] == nil &&
+			test != client.YBalanceTest && test != client.RiseTest && !strings.HasPrefix(test, "hamstrings-to-quadriceps")
 	})
 	for _, t := range d.days {
 		for _, s := range t.Strength {
@@ -244,15 +245,18 @@ func (d *duer) hops() (list []DueTest) {
 	for _, test := range tests {
 		name := strings.TrimPrefix(test, "hop-")
 		key := "distance_cm"
-		if strings.HasPrefix(name, "timed") {
+		switch {
+		case strings.HasPrefix(name, "timed"):
 			key = "time_s"
+		case name == "side":
+			key = "count"
 		}
 		due := DueTest{ID: name, Closed: closed, Values: []DueValue{{Key: "left." + key}, {Key: "right." + key}}}
 		for _, t := range d.days {
 			for _, h := range t.Hops {
-				if h.Test == name && len(h.Left.Distance)+len(h.Left.Time)+len(h.Right.Distance)+len(h.Right.Time) > 0 {
+				if h.Test == name && len(h.Left.Distance)+len(h.Left.Time)+len(h.Left.Count)+len(h.Right.Distance)+len(h.Right.Time)+len(h.Right.Count) > 0 {
 					due.LastOn = t.On
-					due.Values[0].Last, due.Values[1].Last = listed(h.Left.Distance)+listed(h.Left.Time), listed(h.Right.Distance)+listed(h.Right.Time)
+					due.Values[0].Last, due.Values[1].Last = listed(h.Left.Distance)+listed(h.Left.Time)+listed(h.Left.Count), listed(h.Right.Distance)+listed(h.Right.Time)+listed(h.Right.Count)
 				}
 			}
 		}

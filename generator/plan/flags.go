@@ -35,18 +35,16 @@ func (p *planner) flags() {
 	for _, d := range p.found.Doubts {
 		p.flag(d.Code, d.ID, "%s", d.Says)
 	}
-	if p.client.OtherLeg != unit.Sound {
-		p.flag("reference-not-sound", "other leg", "the other leg is no sound reference (%s): symmetry opens nothing", p.client.OtherLeg)
-		for _, name := range p.found.Order {
-			if m := p.found.Measures[name]; m.OK && strings.HasSuffix(name, ".preop-ratio") {
-				p.flag("reference-before-event", name, "the other leg's value from before the operation serves as reference: %g %% on %s; confirm it", m.Number, m.On)
-			}
-		}
+	for _, d := range p.found.Flags {
+		p.flag(d.Code, d.ID, "%s", d.Says)
 	}
+	p.flagUnsound()
 	p.flagGoals()
 	p.flagReference()
 	p.flagLooks()
+	p.flagMeasured()
 	p.flagLoads()
+	p.flagSteps()
 	p.flagDays()
 	p.flagRuns()
 	for _, o := range p.plan.Overrides {
@@ -57,6 +55,24 @@ func (p *planner) flags() {
 	for _, w := range p.knees.main().windows {
 		if w.Gap && !w.Lifts.IsZero() && w.Lifts.After(p.block.Starts) {
 			p.flag("gap", string(w.Kind), "no row covers %s before %s: closed", w.Kind, w.Lifts)
+		}
+	}
+}
+
+// flagUnsound says what stands in the place of a reference that is not sound, and whether the therapist has confirmed it.
+func (p *planner) flagUnsound() {
+	if p.client.SoundOther() {
+		return
+	}
+	confirmed, how := "not confirmed", "; "+howToConfirm
+	if r := (judge{c: p.client, event: p.event, asOf: p.plan.AsOf}).reference(); r != nil {
+		confirmed = fmt.Sprintf("confirmed by %s on %s (%s)", r.By, r.From, r.Reason)
+		how = ""
+	}
+	p.flag("reference-not-sound", "other leg", "the other leg is no sound reference (%s): symmetry opens nothing%s", p.client.OtherLeg, how)
+	for _, name := range p.found.Order {
+		if m := p.found.Measures[name]; m.OK && strings.HasSuffix(name, ".preop-ratio") {
+			p.flag("reference-before-event", name, "the operated leg has %g %% of what the other leg had before the operation, on %s; %s", m.Number, m.On, confirmed)
 		}
 	}
 }

@@ -12,14 +12,15 @@ type GoalState struct {
 	Goal  *program.Goal
 	Mark  program.Mark
 	Sense string      // at least, at most
-	By    unit.Day    // the first day of the week by which it should be reached
-	State string      // reached, not yet, late, not tested
+	By    unit.Day    // the first day of the week by which it should be reached; later where a limit stood in its way
+	State string      // reached, not yet, late, not tested, waits
+	Until unit.Day    // of one that waits: the first day on which limits leave room for it; zero: until further notice
 	Found *basis.Step // nil: not tested
 	On    unit.Day
 }
 
 // goals holds the knee against what it should have reached. A goal opens and closes nothing.
-func (j judge) goals() (list []GoalState) {
+func (j judge) goals(k knees) (list []GoalState) {
 	for i := range j.p.Goals {
 		g := &j.p.Goals[i]
 		if !applies(g.When, j.c, j.event, j.asOf) {
@@ -35,13 +36,18 @@ func (j judge) goals() (list []GoalState) {
 		}
 		m := j.found.Measure(g.Measure)
 		s.Found, s.On = m.Value, m.On
+		waits := j.wait(&s, k)
 		switch late := !j.asOf.Before(s.By); {
+		case !m.OK && waits:
+			s.State = "waits"
 		case !m.OK:
 			s.State = "not tested"
 		case (s.Mark.Grade != "" || m.Unit == s.Mark.Unit) && reaches(m, s.Sense, s.Mark):
 			s.State = "reached"
 		case j.calmInTime(s):
 			s.State = "reached"
+		case waits:
+			s.State = "waits"
 		case late:
 			s.State = "late"
 		default:

@@ -16,3 +16,6 @@ type (
 
 // Operated reports whether the weeks count from an operation, not from an injury or a start.
 func (p *Plan) Operated() bool { return p.Event != nil && p.Event.Kind == client.Operation }
+
+// EnoughPhones is how many numbers with hours a page should have besides the emergency number.
+const EnoughPhones = client.EnoughPhones

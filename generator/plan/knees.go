@@ -19,9 +19,10 @@ type knees struct {
 func gatherKnees(p *program.Program, c *client.Client, event *client.Event, on unit.Day) knees {
 	k := knees{event: event, of: map[unit.Side]*limits{}}
 	for _, side := range []unit.Side{unit.Left, unit.Right} {
-		l := &limits{side: side, event: event}
+		l := &limits{side: side, event: event, mass: newestMass(c, on)}
 		said := event // what was said of this leg before it is of another state of it
-		switch own := otherEvent(p, c, event, side, on); {
+		own := otherEvent(p, c, event, side, on)
+		switch {
 		case isOf(event.Side, side):
 			l.program(p, c, event, program.OperatedLeg)
 		case own != nil:
@@ -29,13 +30,16 @@ func gatherKnees(p *program.Program, c *client.Client, event *client.Event, on u
 			l.program(p, c, own, program.OperatedLeg)
 			said = own
 		}
-		if !isOf(event.Side, side) && isOf(event.GraftFrom, side) {
+		if gave(event, side) {
 			l.program(p, c, event, program.DonorLeg)
 			said = event
 		}
+		if theirs := otherEvent(p, c, event, side.Opposite(), on); theirs != nil && gave(theirs, side) {
+			l.program(p, c, theirs, program.DonorLeg) // the event's own leg gave the graft of the other
+		}
 		for i := range c.Limits {
 			if in := &c.Limits[i]; isOf(in.Side, side) || in.Side == "" && isOf(event.Side, side) {
-				l.instruction(in, i, said)
+				l.instruction(in, said)
 			}
 		}
 		k.of[side] = l
@@ -71,9 +75,16 @@ func (k knees) sides() []unit.Side {
 // main are the limits of the event's knee.
 func (k knees) main() *limits { return k.of[k.sides()[0]] }
 
-// involves reports whether an exercise of a leg works the event's knee too.
+// involves reports whether an exercise of a leg works the event's knee too. Of two knees operated on one day each counts as
+// that knee: swelling and pain are typed without a side, and nobody can say which of the two they are of.
 func (k knees) involves(e *program.Exercise, side unit.Side) bool {
-	return side == unit.Both || k.event.Side == unit.Both || side == k.event.Side || e.LoadsBoth
+	return side == unit.Both || k.event.Side == unit.Both || side == k.event.Side || e.LoadsBoth || k.sameDay(side)
+}
+
+// sameDay reports whether a leg was operated on the day of the event, by an event of its own: it goes through the same stages
+// and does what a slot keeps for the operated leg. A leg operated earlier is in another stage, for which it is not tested.
+func (k knees) sameDay(side unit.Side) bool {
+	return k.operatedToo(side) && k.of[side].event.Date == k.event.Date
 }
 
 // operatedToo reports whether a leg has an event of its own besides the one that weeks count from.

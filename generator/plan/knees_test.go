@@ -283,9 +283,9 @@ func TestRule11b_BothKnees(t *testing.T) {
 	if m := p.Found.Measure("knee-extension.nm-per-kg"); fmt.Sprintf("%.3f", m.Number) != "1.211" {
 		t.Errorf("%v N·m/kg, want 250 N × 0.31 m ÷ 64 kg of the weaker leg", m.Number)
 	}
-	for _, side := range []unit.Side{unit.Left, unit.Right} {
-		if got := reach(dose(p, "leg-press-single", side, 1)); got != "0-70" {
-			t.Errorf("%s: %s, want 0-70: the limits bind both knees", side, got)
+	for side, want := range map[unit.Side]string{unit.Left: "0-70", unit.Right: "3-70"} {
+		if got := reach(dose(p, "leg-press-single", side, 1)); got != want {
+			t.Errorf("%s: %s, want %s: the limits bind both knees, and the right one lacks 3°", side, got, want)
 		}
 	}
 	for _, r := range p.Prescriptions {

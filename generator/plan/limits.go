@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"slices"
 
+	"paceleaf/generator/basis"
 	"paceleaf/generator/client"
 	"paceleaf/generator/program"
 	"paceleaf/generator/unit"
@@ -28,7 +29,6 @@ type window struct {
 	class  class
 	author string // who said it; one author supersedes himself
 	early  bool   // it begins before the event: it was said of another state of the knee, so it tightens and opens nothing
-	order  int    // place in the file, where two were said on one day
 }
 
 // limits are all windows of one leg.
@@ -36,6 +36,7 @@ type limits struct {
 	side    unit.Side
 	event   *client.Event // from which its schedules count
 	windows []*window
+	mass    basis.Num[unit.Kilograms] // of the body, as last weighed; missing where nobody has
 }
 
 // program lays out the schedules of a program that apply to a leg of that role.
@@ -43,7 +44,7 @@ func (l *limits) program(p *program.Program, c *client.Client, event *client.Eve
 	for i := range p.Limits {
 		limit := &p.Limits[i]
 		if of := limit.When.Leg; of == role || of == "" && role == program.OperatedLeg {
-			if chosen(p, limit) && applies(limit.When, c, event, event.Date) {
+			if chosen(p, limit) && applies(limit.When, c, event, event.Date) && fromThere(limit.When, event, l.side) {
 				l.schedule(limit, c, event)
 			}
 		}
@@ -62,8 +63,11 @@ func chosen(p *program.Program, l *program.Limit) bool {
 	})
 }
 
-// applies reports whether a condition fits the client on a day.
+// applies reports whether a condition fits the client on a day; what it says of the graft's origin, the event's own leg.
 func applies(w program.When, c *client.Client, event *client.Event, on unit.Day) bool {
+	if !fromThere(w, event, event.Side) {
+		return false
+	}
 	if len(w.Graft) > 0 && !slices.Contains(w.Graft, event.Graft) {
 		return false
 	}
@@ -148,8 +152,8 @@ func (l *limits) row(limit *program.Limit, s program.Step, from, until unit.Day,
 		From: from, Lifts: until, SetBy: "program", Name: limit.At.File, Source: limit.Source, Standing: standing, Note: note, Gap: gap, At: s.At}})
 }
 
-func (l *limits) instruction(i *client.Limit, order int, event *client.Event) {
-	w := &window{class: instructed, author: string(i.SetBy) + " " + i.Name, order: order, early: i.From.Before(event.Date), Window: Window{Kind: i.Kind, On: i.On, Allow: i.Allowance,
+func (l *limits) instruction(i *client.Limit, event *client.Event) {
+	w := &window{class: instructed, author: string(i.SetBy) + " " + i.Name, early: i.From.Before(event.Date), Window: Window{Kind: i.Kind, On: i.On, Allow: i.Allowance,
 		From: i.From, SetBy: string(i.SetBy), Name: i.Name, Route: string(i.Route), Said: i.Said, Reason: i.Reason, Standing: unit.Instruction, At: i.At}}
 	if i.Lifts != nil {
 		w.Lifts = *i.Lifts
@@ -211,15 +215,12 @@ func (l *limits) between(k unit.Kind, named []unit.Kind, d unit.Day) bool {
 	})
 }
 
-// latestOfEach keeps of each author what he said last.
+// latestOfEach keeps of each author what he said last. Of two things said on one day neither is the later: both stand, so
+// that they meet in the strictest (sameday.go asks about them).
 func latestOfEach(said []*window) (kept []*window) {
 	for _, w := range said {
-		i := slices.IndexFunc(kept, func(k *window) bool { return k.author == w.author })
-		switch {
-		case i < 0:
+		if !slices.ContainsFunc(said, func(o *window) bool { return o.author == w.author && o.Said.After(w.Said) }) {
 			kept = append(kept, w)
-		case w.Said.After(kept[i].Said), w.Said == kept[i].Said && w.order > kept[i].order:
-			kept[i] = w
 		}
 	}
 	return kept

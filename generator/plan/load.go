@@ -12,8 +12,8 @@ import (
 )
 
 // Loads (rules 19 to 25). A load comes from a lift of that exercise on that device: estimated maximum × what repetitions
-// and reserve allow, grown by the week, less what moves with it, cut down to the step. Without such a lift the client
-// finds the weight. Nothing carries across machines.
+// and reserve allow, grown by the week, less what moves with it, cut down to the step. Logged sets take the place of a lift
+// that is older than the block before (logged.go). Without either the client finds the weight. Nothing carries across machines.
 
 // loader computes the loads of one exercise, device and leg.
 type loader struct {
@@ -25,6 +25,9 @@ type loader struct {
 	place  *client.Place
 	device *client.Device
 	lift   *finding.LiftTest
+	logged *loggedLoad // in the place of an older lift
+	way    finding.Way
+	body   *finding.Body // what moves of the body; nil: none
 	max    basis.Num[unit.Kilograms]
 	whyNot string // no lift that counts
 }
@@ -33,18 +36,16 @@ var byNoLift = basis.Rule{Name: "estimated maximum"}
 
 // newLoader finds the lift behind a load.
 func (p *planner) newLoader(thing string, e *program.Exercise, slot *program.Slot, side unit.Side, place *client.Place, device *client.Device) *loader {
-	l := &loader{planner: p, thing: thing, e: e, slot: slot, side: side, place: place, device: device}
+	l := &loader{planner: p, thing: thing, e: e, slot: slot, side: side, place: place, device: device, way: wayOf(p.program, e), body: p.plan.body(e)}
 	l.lift = p.newestLift(e.ID, place, device)
+	l.logged = p.loggedFor(e, side, place, device)
 	switch {
 	case device == nil || !weighs(device):
 		l.whyNot = "no weight can be set on the device"
 	case e.Side == program.BothLegs:
 		l.max, l.whyNot = p.bothMax(l)
-	case l.lift == nil:
-		l.whyNot = "no lift of this exercise on this machine"
 	default:
-		l.max = l.lift.OfSide(side).OneRM
-		l.whyNot = l.max.Why()
+		l.max, l.whyNot = l.source()
 	}
 	if l.whyNot != "" {
 		l.max = basis.Refused[unit.Kilograms](l.id("one-rm-missing"), byNoLift, l.whyNot)
@@ -89,16 +90,11 @@ const evenEnough unit.Percent = 90
 // same device until the legs are even. Without its own test there is none, for nothing else says how deep it was gone (rules
 // 24); without a test of each leg there is none either: the strong leg would do the work.
 func (p *planner) bothMax(l *loader) (basis.Num[unit.Kilograms], string) {
-	single := p.singleLift(l.place, l.device)
-	own := basis.Num[unit.Kilograms]{}
-	if l.lift != nil {
-		own = l.lift.Both.OneRM
-	}
+	single := p.singleLift(l.e, l.place, l.device)
+	own, why := l.source()
 	switch {
-	case l.lift == nil:
-		return own, "no lift of this exercise on this machine"
 	case !own.OK():
-		return own, own.Why()
+		return own, why
 	case single == nil || !single.Left.OneRM.OK() || !single.Right.OneRM.OK():
 		return own, "no lift of each leg alone on this machine"
 	}
@@ -112,12 +108,12 @@ func (p *planner) bothMax(l *loader) (basis.Num[unit.Kilograms], string) {
 	}, own, weaker), ""
 }
 
-// singleLift is the newest lift of one leg at a time on a device.
-func (p *planner) singleLift(place *client.Place, device *client.Device) (found *finding.LiftTest) {
+// singleLift is the newest lift of one leg at a time on a device that works the same muscle first: hand weights serve many exercises.
+func (p *planner) singleLift(both *program.Exercise, place *client.Place, device *client.Device) (found *finding.LiftTest) {
 	for i := range p.found.Lifts {
 		t := &p.found.Lifts[i]
 		e := p.program.Exercises[t.Exercise]
-		if e != nil && e.Side == program.OneLeg && t.Device == device.ID && t.Place == place.ID && !t.On.Before(p.event.Date) {
+		if e != nil && e.Side == program.OneLeg && e.Trains[0] == both.Trains[0] && t.Device == device.ID && t.Place == place.ID && !t.On.Before(p.event.Date) {
 			found = t
 		}
 	}
@@ -129,42 +125,79 @@ var byDose = basis.Rule{Name: "dose of the program", Source: "program"}
 // fill computes the load of one week into a dose; where there is none it says to find the weight. It returns a reason
 // to pass the exercise over: the machine cannot be set so low.
 func (l *loader) fill(w *WeekDose, growth int) (passOver string) {
-	if l.e.ResistedBy != program.External {
+	if l.e.ResistedBy != program.External && !l.onBand() {
 		return ""
+	}
+	if why := l.allOutClosed(w); why != "" {
+		return why
+	}
+	switch l.slot.Method {
+	case program.CuffedMethod:
+		return l.cuffed(w)
+	case program.DailyAdjusted:
+		return l.daily(w)
 	}
 	if why := l.missing(w); why != "" {
-		w.FindYourWeight, w.Why = true, why
+		w.FindYourWeight, w.Why = !l.onBand(), why
 		return ""
 	}
-	n := basis.Try2(l.weekID(w.Week, "to-failure"), formula.ByToFailure, formula.ToFailure, l.count("reps", w.Dose.Reps), l.count("reserve", w.Dose.Reserve))
-	share := basis.Try1(l.weekID(w.Week, "planned-share"), formula.AllowedShareRule(n.Or(0)), formula.AllowedShare, n)
-	load := basis.Of2(l.weekID(w.Week, "working-load"), formula.ByWorkingLoad, formula.WorkingLoad, l.max, share)
-	load = l.grown(load, w.Week, growth)
-	load = l.steppedBack(load, w)
-	raw := putOn(l.weekID(w.Week, "put-on"), load, l.place, l.device)
-	w.Plates = cutToDevice(l.weekID(w.Week, "load"), raw, l.place, l.device)
+	load := l.planned(w, growth)
+	switch {
+	case !load.OK():
+		w.FindYourWeight, w.Why = !l.onBand(), load.Why()
+		return ""
+	case l.onBand():
+		l.stretched(w, load)
+		return ""
+	}
+	w.Plates = l.put(w.Week, load)
 	if !w.Plates.OK() {
 		return w.Plates.Why()
 	}
-	w.Moved = finding.Moved(l.weekID(w.Week, "moved"), w.Plates, l.place, l.device)
-	w.PerSide = perSide(w.Plates.Or(0), l.device)
+	l.moved(w)
 	l.afterCut(w)
+	l.moreReps(w, load)
+	l.sharesOf(w, load)
 	return ""
+}
+
+// planned is the load of a week as moved, before the cut: the share that the dose allows, grown by the weeks earned, held down where
+// a log or symptoms ask for it. It is missing where the equation knows no share for so many repetitions.
+func (l *loader) planned(w *WeekDose, growth int) basis.Num[unit.Kilograms] {
+	n := basis.Try2(l.weekID(w.Week, "to-failure"), formula.ByToFailure, formula.ToFailure, l.count("reps", w.Dose.Reps), l.count("reserve", w.Dose.Reserve))
+	share := l.way.Share(l.weekID(w.Week, "planned-share"), n)
+	load := basis.Of2(l.weekID(w.Week, "working-load"), formula.ByWorkingLoad, formula.WorkingLoad, l.max, share)
+	return l.steppedBack(l.grown(l.stepUp(load, w.Week), w.Week, growth), w)
+}
+
+// moved is all that moves with what is put on.
+func (l *loader) moved(w *WeekDose) {
+	w.Moved = finding.Moved(l.weekID(w.Week, "moved"), w.Plates, l.place, l.device, l.body)
+	w.PerSide = perSide(w.Plates.Or(0), l.device)
 }
 
 // missing says why there is no load.
 func (l *loader) missing(w *WeekDose) string {
+	if l.whyNot == "" && (w.Dose.Reps == nil || w.Dose.Reserve == nil) {
+		return "the dose has no repetitions in reserve"
+	}
+	return l.whyFind(w)
+}
+
+// whyFind says why no load of any dose can be told: no lift, or one that says nothing of this range.
+func (l *loader) whyFind(w *WeekDose) string {
+	tested, ok := l.tested()
 	switch {
 	case l.whyNot != "":
 		return l.whyNot
-	case w.Dose.Reps == nil || w.Dose.Reserve == nil:
-		return "the dose has no repetitions in reserve"
-	case l.lift != nil && w.Range != nil && l.lift.Range == nil:
+	case !ok || w.Range == nil:
+		return ""
+	case tested == nil:
 		return "the lift does not say through which range"
-	case l.lift != nil && w.Range != nil && w.Range.MostBent > l.lift.Range.MostBent:
-		return fmt.Sprintf("the work goes deeper (%g°) than was tested (%g°)", float64(w.Range.MostBent), float64(l.lift.Range.MostBent))
-	case l.lift != nil && w.Range != nil && w.Range.Straightest < l.lift.Range.Straightest && l.e.Names(unit.StraighteningUnderLoad):
-		return fmt.Sprintf("the work goes straighter (%g°) than was tested (%g°)", float64(w.Range.Straightest), float64(l.lift.Range.Straightest))
+	case w.Range.MostBent > tested.MostBent:
+		return fmt.Sprintf("the work goes deeper (%g°) than was tested (%g°)", float64(w.Range.MostBent), float64(tested.MostBent))
+	case w.Range.Straightest < tested.Straightest && l.e.Names(unit.StraighteningUnderLoad):
+		return fmt.Sprintf("the work goes straighter (%g°) than was tested (%g°)", float64(w.Range.Straightest), float64(tested.Straightest))
 	}
 	return ""
 }
@@ -201,6 +234,6 @@ func (l *loader) steppedBack(load basis.Num[unit.Kilograms], w *WeekDose) basis.
 // afterCut says what the cut load really asks: its share of the maximum and the repetitions left (rules 21).
 func (l *loader) afterCut(w *WeekDose) {
 	w.Share = basis.Try2(l.weekID(w.Week, "share"), formula.ByTrueShare, formula.TrueShare, w.Moved, l.max)
-	toFailure := basis.Try2(l.weekID(w.Week, "implied-to-failure"), formula.ByImpliedToFailure, formula.ImpliedToFailure, l.max, w.Moved)
+	toFailure := l.way.ToFailureAt(l.weekID(w.Week, "implied-to-failure"), l.max, w.Moved)
 	w.Implied = basis.Of2(l.weekID(w.Week, "implied-reserve"), formula.ByImpliedReserve, formula.ImpliedReserve, toFailure, l.count("reps", w.Dose.Reps))
 }

@@ -4,6 +4,7 @@ import (
 	"math"
 	"slices"
 
+	"paceleaf/generator/formula"
 	"paceleaf/generator/program"
 )
 
@@ -28,7 +29,7 @@ func (p *planner) minutes() map[string]int {
 			if !slices.Contains(r.Sessions, s.ID) {
 				continue
 			}
-			work, rest := length(r.Exercise, r.Weeks[0].Dose)
+			work, rest := lengthOf(r.Exercise, &r.Weeks[0])
 			parts = parts || r.Weeks[0].Dose.TimesADay != nil
 			seconds += work
 			if _, begun := rests[r.Slot]; !begun {
@@ -44,6 +45,26 @@ func (p *planner) minutes() map[string]int {
 		}
 	}
 	return lengths
+}
+
+// lengthOf is length where the sets differ, or where a stimulator keeps the time.
+func lengthOf(e *program.Exercise, w *WeekDose) (work, rest float64) {
+	work, rest = length(e, w.Dose)
+	if len(w.Each) > 0 && w.Dose.Reps != nil && w.Dose.Sets != nil {
+		reps := 0
+		for _, s := range w.Each {
+			if s.Reps == nil {
+				reps += int(formula.OneRMDoubtedAbove) // as many as can be done: about ten
+				continue
+			}
+			reps += *s.Reps
+		}
+		work = work / float64(*w.Dose.Sets**w.Dose.Reps) * float64(reps)
+	}
+	if t, ok := w.Time.Value(); ok && !w.Pressure.OK() {
+		return float64(t), 0
+	}
+	return work, rest
 }
 
 // length is how long one leg's dose takes, in seconds: the work, and the rest between its sets.

@@ -96,7 +96,8 @@ func degrees(r unit.Reach) string {
 // byOverride marks a load that the therapist typed over the computed one.
 var byOverride = basis.Rule{Name: "typed by the therapist, no more than computed", Sum: "min($1, $2)"}
 
-// overrideLoad puts a typed load in the place of the computed one: never above it, unless the reason is the surgeon's.
+// overrideLoad puts a typed load in the place of the computed one: never above it, unless the reason is the surgeon's,
+// and never above the estimated maximum, whoever says so.
 func (p *planner) overrideLoad(d *WeekDose, l *loader) {
 	for _, o := range p.overridesOf(l.e, l.side) {
 		typed, ok := o.Plates.Value()
@@ -122,10 +123,13 @@ func (p *planner) overrideLoad(d *WeekDose, l *loader) {
 			continue
 		}
 		d.FindYourWeight, d.Why = false, ""
-		d.Moved = finding.Moved(l.weekID(d.Week, "moved-overridden"), d.Plates, l.place, l.device)
+		d.Moved = finding.Moved(l.weekID(d.Week, "moved-overridden"), d.Plates, l.place, l.device, l.body)
 		d.PerSide = perSide(d.Plates.Or(0), l.device)
-		if l.max.OK() && d.Dose.Reps != nil {
+		l.capEach(d)
+		p.tooHeavy(o, d, l)
+		if l.max.OK() && d.Dose.Reps != nil && len(d.Each) == 0 {
 			l.afterCut(d)
+			p.tooMany(o, d, l)
 		}
 		p.applied(o, l.side, fmt.Sprintf("week %d load %s → %g kg", d.Week, before, float64(d.Plates.Or(typed))))
 	}

@@ -2,6 +2,7 @@ package plan
 
 import (
 	"paceleaf/generator/basis"
+	"paceleaf/generator/client"
 	"paceleaf/generator/finding"
 	"paceleaf/generator/unit"
 )
@@ -13,6 +14,16 @@ var (
 	byLimit = basis.Rule{Name: "said by the limit"}
 	byScale = basis.Rule{Name: "step of bathroom scales", Source: "common practice, no source"}
 )
+
+// newestMass is the body mass as last weighed up to a day; missing where nobody has.
+func newestMass(c *client.Client, on unit.Day) (mass basis.Num[unit.Kilograms]) {
+	for i := range c.Tests {
+		if t := &c.Tests[i]; t.Mass.OK() && !t.On.After(on) {
+			mass = t.Mass
+		}
+	}
+	return mass
+}
 
 // partLoad is the weight that a share of body weight allows, cut down to a whole kilogram; missing where the mass is not known.
 func partLoad(w *Window, f *finding.Findings, id string) {

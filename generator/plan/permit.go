@@ -16,6 +16,9 @@ type permit struct {
 	allowed bool
 	because string      // why not
 	reach   *unit.Reach // what is left of its range; nil where it has none
+
+	measured string        // which measured end narrowed the range; empty where none did
+	bends    *unit.Degrees // of an exercise for range that a measurement narrowed: how far the knee bends
 }
 
 func denied(format string, args ...any) permit { return permit{because: fmt.Sprintf(format, args...)} }
@@ -27,7 +30,7 @@ func (l *limits) permits(e *program.Exercise, days []unit.Day) permit {
 	for _, d := range days {
 		for _, k := range spokenOf(e) {
 			r := l.rule(k, e.Kinds, d)
-			if why := forbids(r, e); why != "" {
+			if why := l.forbids(r, e); why != "" {
 				return denied("%s: %s (%s)", k, why, r.setBy())
 			}
 			if r.allow.Range != nil && p.reach != nil && k != unit.Brace {
@@ -68,7 +71,7 @@ func spokenOf(e *program.Exercise) []unit.Kind {
 }
 
 // forbids says why a ruling forbids the exercise; empty where it does not.
-func forbids(r ruling, e *program.Exercise) string {
+func (l *limits) forbids(r ruling, e *program.Exercise) string {
 	a := r.allow
 	switch {
 	case a.Closed():
@@ -77,14 +80,21 @@ func forbids(r ruling, e *program.Exercise) string {
 		return fmt.Sprintf("only %s work", a.Grade)
 	case a.BothOnly && e.Side == program.OneLeg && e.Chain != program.OpenChain:
 		return "only with both legs together"
-	case a.Part != nil:
+	case a.Part != nil && (e.WeightOnLeg == nil || *e.WeightOnLeg > *a.Part):
 		return fmt.Sprintf("only %g %% of body weight on the leg", float64(*a.Part))
-	case a.PartMass != nil:
+	case a.PartMass != nil && !l.bears(e, *a.PartMass):
 		return fmt.Sprintf("only %g kg on the leg", float64(*a.PartMass))
 	case a.Locked != nil && e.Range != nil && e.Range.Arc() > 0 && e.Names(unit.Brace):
 		return fmt.Sprintf("brace locked at %g°", float64(*a.Locked))
 	}
 	return ""
+}
+
+// bears reports whether an exercise keeps within a weight on the leg: the share of the newest body mass that it puts there.
+// Without the exercise's word on its share, or without a body mass, it does not.
+func (l *limits) bears(e *program.Exercise, most unit.Kilograms) bool {
+	mass, known := l.mass.Value()
+	return e.WeightOnLeg != nil && known && float64(float64(mass)*float64(*e.WeightOnLeg))/100 <= float64(most)
 }
 
 // daysFrom lists the days from one day on.

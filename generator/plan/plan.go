@@ -28,6 +28,9 @@ type Plan struct {
 	Found         *finding.Findings
 	Activities    []ActivityState
 	Goals         []GoalState
+	Changes       []Change // since the test before, by measure
+	Trends        []Trend  // towards what is still asked
+	Groups        *Groups  // what groups of people showed; nil where it does not apply
 	Limits        []Window // every window of every limit weighed that touches the block or lies ahead, winners and losers
 	Prescriptions []Prescription
 	Dropped       []Dropped
@@ -37,6 +40,7 @@ type Plan struct {
 	Symptoms      Symptoms
 	Flags         []Flag
 	Overrides     []AppliedOverride
+	CameBack      []CameBack // what logs told of the block before and of this one
 }
 
 // Mistake is something wrong with a client that only shows when it is held against its program, or something to ask.
@@ -144,53 +148,6 @@ type Window struct {
 	At       basis.Origin
 }
 
-// Prescription is one exercise for one leg (or both together) over the weeks of the block.
-type Prescription struct {
-	Exercise *program.Exercise
-	Slot     *program.Slot
-	Side     unit.Side
-	Role     string // operated, other, donor, index, both
-	Device   *client.Device
-	Setup    *client.Setup             // what the client sets at the machine; nil where nothing is typed
-	Easier   *program.Exercise         // a step back that limits, place and knee allow all through the block; nil: none
-	Harder   *program.Exercise         // a step on, likewise
-	Weeks    []WeekDose                // only the weeks in which the exercise is chosen
-	Sessions []string                  // ids of the sessions it stands in
-	OneRM    basis.Num[unit.Kilograms] // estimate behind the load; missing with its reason
-	LiftedOn unit.Day
-	Level    int         // of a ladder: the rung to begin on, from 1; 0: no ladder
-	Tested   *unit.Reach // range of the lift test
-}
-
-// WeekDose is what is to be done in one week.
-type WeekDose struct {
-	Week           int
-	Starts         unit.Day
-	Due            bool // week 1; later weeks are ceilings, earned by the last completed week
-	Dose           program.Dose
-	Range          *unit.Reach               // allowed this week: the exercise's own range met with all limits; nil where it has none
-	Plates         basis.Num[unit.Kilograms] // what is put on or pinned
-	Moved          basis.Num[unit.Kilograms]
-	PerSide        []unit.Kilograms        // plates on each side, heaviest first; nil on a stack
-	Share          basis.Num[unit.Percent] // after the cut: true share of the one-repetition maximum
-	Implied        basis.Num[unit.Count]   // after the cut: repetitions that are really left in reserve
-	FindYourWeight bool
-	Why            string // of find your weight: why there is no load
-	NearPin        int    // the hole of the set-up that stops at the most bent allowed angle; 0: none
-	PinDeg         unit.Degrees
-}
-
-// Dropped is a choice that was passed over, with the reason.
-type Dropped struct {
-	Slot     string
-	Exercise string
-	Side     unit.Side
-	Week     int
-	Because  string
-	Empty    bool // the slot has no choice left in this week
-	Paused   bool // symptoms keep the knee from it
-}
-
 // SessionDay is one training day of the block.
 type SessionDay struct {
 	Day     unit.Day
@@ -254,6 +211,7 @@ type Signal struct {
 	Exercise string // of level exercise
 	On       unit.Day
 	Because  string // sentence fragment for the worksheet
+	Reported bool   // by the client; else seen on a test day
 	Code     string // of the sentence in words: effusion-2, pain-high, pain-kind …
 }
 

@@ -40,6 +40,7 @@ func (k knees) refusals(p *program.Program, c *client.Client) (*client.Client, [
 				t.strength()
 				t.lifts()
 				t.hops()
+				t.reaches()
 			}
 		}
 		asked = append(asked, t.asked...)

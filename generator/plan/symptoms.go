@@ -46,6 +46,7 @@ func symptoms(f *finding.Findings, since unit.Day) Symptoms {
 		s.Signals = append(s.Signals, painSignals(felt)...)
 	}
 	s.Signals = append(s.Signals, stoppedForPain(f, since)...)
+	s.Signals = append(s.Signals, reported(f, since)...)
 	s.strictest()
 	return s
 }
@@ -57,12 +58,17 @@ func (s *Symptoms) strictest() {
 			s.Exercises = append(s.Exercises, g.Exercise)
 			continue
 		}
-		if g.Action.Rank() > s.Action.Rank() {
-			s.Action, s.Because, s.Level = g.Action, g.Because, g.Level
-		}
+		s.weigh(g)
 	}
 	if s.Action == NoAction && len(s.Exercises) > 0 {
 		s.Level = "exercise"
+	}
+}
+
+// weigh lets a signal speak for the knee where it is stricter, or as strict and of more than one session.
+func (s *Symptoms) weigh(g Signal) {
+	if g.Action.Rank() > s.Action.Rank() || g.Action == s.Action && s.Level == "session" && g.Level != "session" {
+		s.Action, s.Because, s.Level = g.Action, g.Because, g.Level
 	}
 }
 
