@@ -35,8 +35,9 @@ func (h handout) bend(d unit.Degrees) string {
 	return h.degrees(d)
 }
 
-// inRange says through which range to move, what must not be passed, and which pin stops there.
-func (h handout) inRange(e *program.Exercise, r unit.Reach) string {
+// inRange says through which range to move and what must not be passed. Where an exercise for range ends a little beyond what
+// the knee does now, it says so: that end is an aim, not a ban.
+func (h handout) inRange(e *program.Exercise, r unit.Reach, bends *unit.Degrees) string {
 	w := h.w
 	from, to := h.bend(r.Straightest), h.bend(r.MostBent)
 	if e.Isometric() || r.Arc() == 0 {
@@ -58,7 +59,11 @@ func (h handout) inRange(e *program.Exercise, r unit.Reach) string {
 	if r.Straightest > e.Range.Straightest {
 		says += " " + w.Say("range.no-straighter", "at", h.degrees(r.Straightest))
 	}
-	if r.MostBent < e.Range.MostBent {
+	switch {
+	case r.MostBent >= e.Range.MostBent:
+	case bends != nil && *bends < r.MostBent:
+		says += " " + w.Say("range.a-little-further", "now", h.degrees(*bends), "at", h.degrees(r.MostBent))
+	default:
 		says += " " + w.Say("range.no-deeper", "at", h.degrees(r.MostBent))
 	}
 	return says

@@ -18,6 +18,7 @@ func (d *desk) bothLegs() Part {
 	nodes = append(nodes, d.strengths(f.Strength)...)
 	nodes = append(nodes, d.lifts(f.Lifts)...)
 	nodes = append(nodes, d.hops(f.Hops)...)
+	nodes = append(nodes, d.otherTests(f)...)
 	if len(f.Knees) > 0 {
 		nodes = append(nodes, d.knees(f.Knees))
 	}
@@ -68,7 +69,7 @@ func (d *desk) earlier() Part {
 // strengths is one table for each test of force.
 func (d *desk) strengths(all []finding.StrengthTest) (tables []Node) {
 	for _, id := range eachOnce(all, func(t finding.StrengthTest) string { return t.Test }) {
-		table := d.table("strength", d.say("strength-caption", "test", id), "on", "leg", "force", "torque", "per-kg", "spread", "symmetry", "preop", "conditions")
+		table := d.table("strength", d.say("strength-caption", "test", id), "on", "leg", "force", "torque", "per-kg", "spread", "symmetry", "deficit", "preop", "conditions")
 		for _, t := range slices.Backward(all) {
 			if t.Test == id {
 				d.strength(&table, t)
@@ -82,15 +83,15 @@ func (d *desk) strengths(all []finding.StrengthTest) (tables []Node) {
 func (d *desk) strength(table *Node, t finding.StrengthTest) {
 	for i, side := range d.sides() {
 		l := legOf(side, t.Left, t.Right)
-		ratio, preop := "", ""
+		ratio, deficit, preop := "", "", ""
 		if i == 0 {
-			ratio, preop = amountOr(t.LSI), amountOr(t.Preop)
+			ratio, deficit, preop = amountOr(t.LSI), amount(t.Deficit), amountOr(t.Preop)
 		}
 		force := nonEmpty("; ", amountOr(l.Force), l.NotTested, d.stopped(l.StoppedForPain))
 		if l.NotTested != "" || l.StoppedForPain {
 			force = nonEmpty("; ", amount(l.Force), l.NotTested, d.stopped(l.StoppedForPain))
 		}
-		table.row("", d.w.Day(t.On), d.leg(side), force, amount(l.Torque), amount(l.PerKg), amount(l.Spread), ratio, preop, d.conditions(t))
+		table.row("", d.w.Day(t.On), d.leg(side), force, amount(l.Torque), amount(l.PerKg), amount(l.Spread), ratio, deficit, preop, d.conditions(t))
 	}
 }
 
@@ -132,7 +133,7 @@ func (d *desk) lift(table *Node, t finding.LiftTest) {
 		if i == 0 {
 			ratio = amountOr(t.LSI)
 		}
-		table.row("", d.w.Day(t.On), d.leg(side), amount(l.Moved), d.repetitions(l), amountOr(l.OneRM), ratio, d.reach(t.Range), nonEmpty(", ", t.Place, t.Device),
+		table.row("", d.w.Day(t.On), d.leg(side), amount(l.Moved), d.repetitions(l), d.withSpan(l.OneRM, l.Span), ratio, d.reach(t.Range), nonEmpty(", ", t.Place, t.Device),
 			nonEmpty("; ", append([]string{l.NotTested, d.stopped(l.StoppedForPain)}, l.Doubts...)...))
 	}
 }
@@ -156,7 +157,7 @@ func (d *desk) repetitions(l finding.LiftLeg) string {
 // hops is one table for each hop test.
 func (d *desk) hops(all []finding.HopTest) (tables []Node) {
 	for _, id := range eachOnce(all, func(t finding.HopTest) string { return t.Test }) {
-		table := d.table("hops", d.say("hops-caption", "test", id), "on", "leg", "score", "symmetry", "why")
+		table := d.table("hops", d.say("hops-caption", "test", id), "on", "leg", "score", "of-height", "symmetry", "conditions", "why")
 		for _, t := range slices.Backward(all) {
 			if t.Test != id {
 				continue
@@ -167,7 +168,7 @@ func (d *desk) hops(all []finding.HopTest) (tables []Node) {
 				if i == 0 {
 					ratio = amountOr(t.LSI)
 				}
-				table.row("", d.w.Day(t.On), d.leg(side), nonEmpty(", ", amount(l.Distance), amount(l.Time), amount(l.Count)), ratio,
+				table.row("", d.w.Day(t.On), d.leg(side), nonEmpty(", ", amount(l.Distance), amount(l.Time), amount(l.Count)), amount(l.OfHeight), ratio, d.word("score", t.Score),
 					nonEmpty("; ", l.NotTested, d.stopped(l.StoppedForPain)))
 			}
 		}

@@ -4,7 +4,9 @@ import (
 	"fmt"
 	"math"
 	"math/big"
+	"slices"
 	"strings"
+	"testing"
 	"unicode"
 )
 
@@ -178,5 +180,85 @@ func function(name string, args []*big.Rat) *big.Rat {
 		e, _ := args[1].Float64()
 		return new(big.Rat).SetFloat64(math.Pow(first, e))
 	}
+	return inFloats(name, args)
+}
+
+// inFloats are the keys that leave exact decimals behind.
+func inFloats(name string, args []*big.Rat) *big.Rat {
+	in, total := make([]float64, len(args)), new(big.Rat)
+	for i, a := range args {
+		in[i], _ = a.Float64()
+		total.Add(total, a)
+	}
+	switch name {
+	case "sum":
+		return total
+	case "sqrt":
+		return new(big.Rat).SetFloat64(math.Sqrt(in[0]))
+	case "exp":
+		return new(big.Rat).SetFloat64(math.Exp(in[0]))
+	case "ln":
+		return new(big.Rat).SetFloat64(math.Log(in[0]))
+	}
+	return new(big.Rat).SetFloat64(fitted(name, in))
+}
+
+// fitted are the keys of a line: weeks and values in turn; …ln takes the logarithm of the weeks, …median the median of all slopes.
+func fitted(name string, in []float64) float64 {
+	var x, y, all []float64
+	for i := 0; i+1 < len(in); i += 2 {
+		week := in[i]
+		if strings.HasSuffix(name, "ln") {
+			week = math.Log(week)
+		}
+		for j := range x {
+			if x[j] != week {
+				all = append(all, (in[i+1]-y[j])/(week-x[j]))
+			}
+		}
+		x, y = append(x, week), append(y, in[i+1])
+	}
+	n := float64(len(x))
+	var sx, sy, sxx, sxy float64
+	for i := range x {
+		sx, sy, sxx, sxy = sx+x[i], sy+y[i], sxx+x[i]*x[i], sxy+x[i]*y[i]
+	}
+	slope := (n*sxy - sx*sy) / (n*sxx - sx*sx)
+	switch strings.TrimSuffix(name, "ln") {
+	case "slope":
+		return slope
+	case "intercept":
+		return (sy - slope*sx) / n
+	case "slopemedian":
+		return midst(all)
+	case "interceptmedian":
+		return midst(y) - midst(all)*midst(x)
+	}
 	panic("no function: " + name)
+}
+
+func midst(a []float64) float64 {
+	a = slices.Sorted(slices.Values(a))
+	return (a[(len(a)-1)/2] + a[len(a)/2]) / 2
+}
+
+// The calculator is itself tried with the keys that no shipped page shows yet.
+func TestCalculatorKeys(t *testing.T) {
+	for sum, want := range map[string]float64{
+		"1.96 × sqrt(2) × 3.49 %":                                            1.96 * math.Sqrt2 * 3.49,
+		"max(1, −ln((100 × 40 kg ÷ 80 kg − 48.8) ÷ 53.8) ÷ 0.075)":           -math.Log(1.2/53.8) / 0.075,
+		"sum(1, 2, 3) + exp(ln(2))":                                          8,
+		"slope(12 weeks, 58 %, 16 weeks, 66 %, 20 weeks, 71 %)":              1.625,
+		"intercept(12, 58, 16, 66, 20, 71, 24, 77, 28, 81)":                  42.1,
+		"slopemedian(1, 9, 2, 15, 3, 19, 4, 20, 10, 45, 12, 55, 18, 78)":     4,
+		"interceptmedian(1, 9, 2, 15, 3, 19, 4, 20, 10, 45, 12, 55, 18, 78)": 4,
+		"interceptln(1, 7, 2.718281828459045, 8)":                            7,
+	} {
+		if got, err := calculate(sum); err != nil || math.Abs(got-want) > 1e-9 {
+			t.Errorf("%s = %v, %v; wanted %v", sum, got, err, want)
+		}
+	}
+	if v, err := calculate("log(2)"); err == nil {
+		t.Errorf("log(2) gives %v; wanted an error", v)
+	}
 }

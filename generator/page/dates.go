@@ -14,20 +14,20 @@ import (
 func (h handout) dates() Part {
 	w := h.w
 	facts := factual("dates")
-	lines := h.gatheredDates()
+	lines, drawn := h.gatheredDates(), []plan.DateLine(nil)
 	for i, d := range lines {
 		says := h.dateLine(d)
 		if d.Kind == "lifts" {
 			says = h.lifting(lines, i)
 		}
 		if says != "" {
-			facts.Facts = append(facts.Facts, fact(w.Day(d.On), says))
+			facts.Facts, drawn = append(facts.Facts, fact(w.Day(d.On), says)), append(drawn, d)
 		}
 	}
 	if len(facts.Facts) == 0 {
 		return Part{}
 	}
-	return h.part("dates", w.Say("dates.title"), paragraph("lead", w.Say("dates.lead")), facts)
+	return h.part("dates", w.Say("dates.title"), paragraph("lead", w.Say("dates.lead")), h.datePicture(drawn), facts)
 }
 
 func (h handout) dateLine(d plan.DateLine) string {

@@ -88,7 +88,7 @@ func TestDeskPagesOfTheDemo(t *testing.T) {
 		})
 		rows = append(rows, OverviewOf(p))
 	}
-	lawHolds(t, printer, Overview(deskPlan().Clinic, rows, []Failed{{Code: "gull-03", Mistakes: 1, First: "a.toml:1: |*x*"}}, w))
+	lawHolds(t, printer, Overview(Roster{Clinic: deskPlan().Clinic, Today: civil("2026-05-10"), Rows: rows, Failed: []Failed{{Code: "gull-03", Mistakes: 1, First: "a.toml:1: |*x*"}}, Waiting: []string{"auk-01"}}, w))
 }
 
 func resolves(t *testing.T, data []byte) {

@@ -16,7 +16,7 @@ func (d *desk) goals() Part {
 		if g.State != "reached" {
 			tell = d.word("set-by", string(g.Goal.Tell))
 		}
-		table.row(class, g.Goal.Measure, foundOf(g), d.wantedOf(g), d.w.Day(g.On), d.w.Day(g.By), d.word("goal-state", g.State), tell,
+		table.row(class, g.Goal.Measure, foundOf(g), d.wantedOf(g), d.w.Day(g.On), d.w.Day(g.By), d.goalState(g), tell,
 			nonEmpty("; ", nonEmpty(", ", g.Goal.Source, d.word("standing", string(g.Goal.Standing))), g.Goal.Note))
 	}
 	return d.part("goals", table, d.note("goals-note"))
@@ -35,4 +35,12 @@ func (d *desk) wantedOf(g plan.GoalState) string {
 		mark = d.word("grade", string(g.Mark.Grade))
 	}
 	return d.word("sense", g.Sense, "mark", mark)
+}
+
+// goalState is how a goal stands; one that waits for a limit says until when.
+func (d *desk) goalState(g plan.GoalState) string {
+	if g.State == "waits" && !g.Until.IsZero() {
+		return d.say("goal-waits-until", "day", d.w.Day(g.Until))
+	}
+	return d.word("goal-state", g.State)
 }

@@ -104,6 +104,7 @@ func deskFindings() *finding.Findings {
 		Left: pull("left", typedForce("left", "318 N", "0", 318), typedForce("left", "331 N", "1", 331)), Right: pull("right", typedForce("right", "402 N", "0", 402), typedForce("right", "410 N", "1", 410))}
 	share := basis.Try2("knee-extension.symmetry", formula.BySymmetry, formula.Symmetry[unit.NewtonMetres], s.Left.Torque, s.Right.Torque)
 	s.LSI = basis.Cut("knee-extension.lsi", byCut, func(x, step unit.Percent) unit.Percent { return unit.CutTo(x, step) }, share, basis.Given("", basis.Rule{Name: "a tenth"}, unit.Percent(0.1), "")).On(testDay)
+	s.Deficit = basis.Of1("knee-extension.deficit", formula.ByDeficit, formula.Deficit, s.LSI)
 	s.Preop = basis.Refused[unit.Percent]("knee-extension.preop-ratio", formula.ByPreopRatio, "not tested before the operation")
 	lift := finding.LiftTest{On: testDay, Exercise: "leg-press-single", Place: "gym", Device: "press", Range: &unit.Reach{Straightest: 0, MostBent: 70}, Left: deskLift()}
 	lift.Right.NotTested = "machine taken"

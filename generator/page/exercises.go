@@ -18,6 +18,7 @@ func (h handout) exercises() Part {
 	if slices.ContainsFunc(moves, func(m move) bool { return m.anyWeek(counted) }) {
 		nodes = append(nodes, paragraph("note", w.Say("exercises.how-to-read")))
 	}
+	nodes = append(nodes, paragraph("note", h.howToSee(moves)))
 	for i, m := range moves {
 		nodes = append(nodes, h.exercise(i+1, m))
 	}
@@ -39,8 +40,8 @@ func (h handout) exercise(number int, m move) Node {
 	}
 	n := group("exercise", w.Say("exercise.title", "n", number, "title", e.Title), 3,
 		paragraph("meta", nonEmpty(" ", h.where(m), h.at(m))),
+		group("figures", "", 4, h.figures(m)...),
 		group("do", "", 4,
-			Node{Kind: "figure", ID: "figure-" + e.ID, Title: e.Describe},
 			factual("prepare", fact(w.Say("setup.prepare"), e.Words.Setup)),
 			steps("steps", e.Words.Steps...),
 			h.ladder(m)),
@@ -54,22 +55,8 @@ func (h handout) exercise(number int, m move) Node {
 				fact(w.Say("exercise.ease"), e.Words.EaseOff),
 				fact(w.Say("exercise.stop"), e.Words.Stop))),
 		paragraph("other-choice", h.otherChoice(m)))
-	n.ID = "exercise-" + e.ID
-	if m.Device != nil && h.twice(m) {
-		n.ID += "-" + m.Device.ID
-	}
+	n.ID = "exercise-" + e.ID + h.apart(m)
 	return n
-}
-
-// twice reports whether the exercise stands in the block on another machine too.
-func (h handout) twice(m move) bool {
-	same := 0
-	for _, other := range h.moves() {
-		if other.Exercise.ID == m.Exercise.ID {
-			same++
-		}
-	}
-	return same > 1
 }
 
 // named is a list under its own small heading; nothing where the list is empty.

@@ -43,6 +43,10 @@ func (h handout) goal(g plan.GoalState) string {
 func (h handout) byWhen(g plan.GoalState) string {
 	w, passed := h.w, !g.By.After(h.AsOf)
 	switch {
+	case g.State == "waits" && g.Until.IsZero():
+		return w.Say("goals.waits")
+	case g.State == "waits":
+		return w.Say("goals.waits") + " " + w.Say("not-yet.not-before", "day", w.Day(g.Until))
 	case passed && g.Goal.Tell != "":
 		return w.Say("goals.was-by", "day", w.Day(g.By)) + " " + w.Say("goals.tell")
 	case passed && g.State == "not tested":

@@ -30,9 +30,10 @@ var built = map[string][]string{
 	"limit.":                limitKeys(),
 	"topic.":                {"walking", "brace", "bending", "straightening", "hamstrings", "effort", "kneeling", "sport"},
 	"landmark.":             landmarkKeys(),
+	"chart.":                {"knee-extension", "knee-flexion", "leg-left", "leg-right", "leg-both", "dates-limit", "dates-start", "dates-visit"},
 	"role.":                 {"operated", "operated-too", "index", "injured", "other", "donor"},
 	"goal.":                 {"quads-lag", "pain", "extension", "effusion", "flexion-percent-of-other", "knee-extension-lsi", "knee-flexion-lsi"},
-	"measure.":              nil, "device.": unit.DeviceKind("").Words(), "signal.": {"effusion", "effusion-rise", "pain-kind", "pain-middle", "pain-high", "pain-morning", "pain-morning-unknown", "stopped-for-pain"},
+	"measure.":              nil, "device.": unit.DeviceKind("").Words(), "signal.": {"effusion", "effusion-rise", "pain-kind", "pain-middle", "pain-high", "pain-morning", "pain-morning-unknown", "stopped-for-pain", "report-swelling", "report-swelling-much"},
 	"tick.": {"pain-evening", "pain-morning", "swelling"},
 }
 
@@ -54,8 +55,8 @@ func landmarkKeys() (keys []string) {
 }
 
 // handoutFiles say only what stands in client.toml; the desk's files have a test of their own.
-var handoutFiles = []string{"hold", "allow", "angle", "brief", "dates", "exercises", "handout", "head", "knee", "later", "legbox", "load", "move",
-	"note", "notyet", "legs", "length", "ladder", "goals", "young", "sport", "away", "smallprint", "stop", "symptoms", "tick", "weeks"}
+var handoutFiles = []string{"charts", "dateline", "hold", "allow", "angle", "brief", "dates", "exercises", "figures", "handout", "head", "knee", "later", "legbox", "load", "move",
+	"note", "notyet", "walking", "legs", "length", "ladder", "goals", "young", "sport", "away", "sets", "smallprint", "stop", "symptoms", "tick", "weeks"}
 
 // saidKeys are the keys that the handout's files say, and the beginnings of those that they build.
 func saidKeys(t *testing.T) (whole, begun map[string]bool) {

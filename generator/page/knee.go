@@ -35,6 +35,3 @@ func (h handout) flareSteps() []string {
 	}
 	return append(list, w.Say("flare.call"))
 }
-
-// progress keeps its place: charts come when there are tests to draw them from.
-func (h handout) progress() Part { return Part{} }

@@ -67,6 +67,9 @@ func doseOf(p plan.Prescription, week int) (plan.WeekDose, bool) {
 // ceiling is what a later week may come to: amount and load always, the rest where it has changed since the last.
 func (h handout) ceiling(p plan.Prescription, before, d plan.WeekDose) string {
 	parts := h.work(p, d)
+	if each := h.eachLoads(p, d); each != "" && each != h.eachLoads(p, before) {
+		parts = append(parts, each)
+	}
 	if d.FindYourWeight {
 		parts = append(parts, h.w.Say("load.find"))
 	}

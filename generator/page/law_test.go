@@ -52,9 +52,9 @@ func everywhere(bad string) View {
 	nodes := []Node{
 		{Kind: "text", Class: bad, ID: bad, Spans: spans}, {Kind: "list", Items: [][]Span{spans, spans[:1]}}, {Kind: "list", Ordered: true, Items: [][]Span{spans}},
 		{Kind: "facts", Facts: []Fact{{Label: bad, Value: spans}}}, {Kind: "table", Title: bad, Head: []string{bad, bad}, Rows: [][]Cell{cells}},
-		{Kind: "grid", Title: bad, Rows: [][]Cell{cells, nil}}, {Kind: "figure", ID: bad, Title: bad}, {Kind: bad, Title: bad},
+		{Kind: "grid", Title: bad, Rows: [][]Cell{cells, nil}}, {Kind: "figure", ID: bad, Title: bad, Says: bad}, samplePicture(bad), {Kind: bad, Title: bad},
 	}
-	nodes = append(nodes, Node{Kind: "group", Class: bad, Title: bad, Level: 4, Nodes: nodes})
+	nodes = append(nodes, Node{Kind: "group", Class: bad, Title: bad, Level: 4, Nodes: nodes}, Node{Kind: "fold", Class: bad, ID: bad, Title: bad, Nodes: nodes})
 	return View{Kind: bad, Lang: bad, Dir: bad, Title: bad, Draft: bad, Code: bad, Running: bad, Parts: []Part{{ID: bad, Title: bad, Nodes: nodes}, {Title: bad}}}
 }
 
@@ -84,13 +84,13 @@ func drawn(r *rand.Rand, text string) View {
 	}
 	spans := func() (all []Span) {
 		for range r.Intn(5) {
-			all = append(all, Span{Text: say(), Strong: r.Intn(3) == 0, Em: r.Intn(3) == 0, Href: []string{"", "", "#a", "tel:999", "https://x.example/_a_"}[r.Intn(5)]})
+			all = append(all, Span{Text: say(), Strong: r.Intn(3) == 0, Em: r.Intn(3) == 0, Href: []string{"", "", "#a", "tel:999", "https://x.example/_a_", "../hand/tern-04/handout.html"}[r.Intn(6)]})
 		}
 		return all
 	}
 	var node func(depth int) Node
 	node = func(depth int) Node {
-		n := Node{Kind: []string{"text", "list", "facts", "table", "group", "figure", "grid"}[r.Intn(7)], Title: say(), Level: r.Intn(8), Ordered: r.Intn(2) == 0, Spans: spans()}
+		n := Node{Kind: []string{"text", "list", "facts", "table", "group", "figure", "grid", "fold"}[r.Intn(8)], Title: say(), Says: say(), Level: r.Intn(8), Ordered: r.Intn(2) == 0, Spans: spans()}
 		for range r.Intn(3) {
 			n.Items = append(n.Items, spans())
 			n.Facts = append(n.Facts, Fact{say(), spans()})
@@ -145,7 +145,8 @@ func printed(t *testing.T, print func(View) ([]byte, error), v View) []byte {
 // asRead is a text as a reader counts it: what stands between spaces.
 func asRead(text string) string { return strings.Join(strings.Fields(oneLine(text)), " ") }
 
-// htmlText is what a page says in reading order, without its head. Only tags inside a sentence do not part words.
+// htmlText is what a page says in reading order, without its head. Only tags inside a sentence do not part words. The words
+// of a picture are those of the line below it, which TestPictureSaysItsCaption holds, and its digits are a picture.
 func htmlText(t *testing.T, page []byte) string {
 	t.Helper()
 	root, err := html.Parse(bytes.NewReader(page))
@@ -159,7 +160,7 @@ func htmlText(t *testing.T, page []byte) string {
 		switch {
 		case n.Type == html.TextNode:
 			b.WriteString(n.Data)
-		case n.Type == html.ElementNode && n.Data == "head":
+		case n.Type == html.ElementNode && (n.Data == "head" || n.Data == "svg"):
 			return
 		case n.Type == html.ElementNode && !inline:
 			b.WriteByte(' ')

@@ -21,8 +21,10 @@ func (h handout) legBox(m move, p plan.Prescription) Node {
 	nodes := []Node{
 		paragraph("when", h.begins(p)),
 		h.doseLine(p, first),
+		h.eachSet(p, first),
 		paragraph("manner", strings.Join(h.manner(first), dot)),
 		paragraph("plates", h.plates(p, first)),
+		paragraph("cuff", h.cuff(p, first)),
 		paragraph("range", h.rangeOf(p, first)),
 		h.later(p, h.at(m) != ""),
 	}
@@ -56,7 +58,8 @@ func (h handout) work(p plan.Prescription, d plan.WeekDose) (parts []string) {
 		parts = append(parts, h.rung(p, d))
 	}
 	parts = append(parts, h.amount(d)...)
-	if load := h.loadOf(p, d); load != "" {
+	parts = append(parts, h.besides(p, d)...)
+	if load := h.loadOf(p, d); load != "" && len(d.Each) == 0 {
 		parts = append(parts, load)
 	}
 	return parts
@@ -70,6 +73,8 @@ func (h handout) amount(d plan.WeekDose) (parts []string) {
 		times = number(do.Reps)
 	}
 	switch {
+	case len(d.Each) > 0:
+		parts = append(parts, w.Say("dose.sets", "n", len(d.Each)+min(1, len(d.Fourth))))
 	case do.Sets != nil && do.Reps == nil && hold == nil && do.Contacts != nil:
 		parts = append(parts, w.Say("dose.sets-contacts", "sets", *do.Sets, "n", *do.Contacts))
 	case do.Sets != nil && do.Reps != nil:
@@ -131,7 +136,7 @@ func (h handout) rangeOf(p plan.Prescription, d plan.WeekDose) string {
 	if d.Range == nil || d.Range.Empty() {
 		return ""
 	}
-	return strings.TrimSpace(h.inRange(p.Exercise, *d.Range) + " " + h.pin(d.NearPin, d.PinDeg))
+	return strings.TrimSpace(h.inRange(p.Exercise, *d.Range, d.Bends) + " " + h.pin(d.NearPin, d.PinDeg))
 }
 
 func number(n *int) string {

@@ -19,6 +19,8 @@ func (h handout) loadOf(p plan.Prescription, d plan.WeekDose) string {
 	switch {
 	case d.FindYourWeight || !ok:
 		return ""
+	case plates == 0 && p.Body != nil:
+		return w.Say("load.body-alone")
 	case plates == 0:
 		return w.Say("load.none")
 	case len(d.PerSide) > 0:
@@ -55,7 +57,7 @@ func (h handout) load(kg unit.Kilograms, pounds bool) string {
 
 // plates lists the plates of each side, where there is more than one.
 func (h handout) plates(p plan.Prescription, d plan.WeekDose) string {
-	if len(d.PerSide) < 2 || d.FindYourWeight {
+	if len(d.PerSide) < 2 || d.FindYourWeight || len(d.Each) > 0 {
 		return ""
 	}
 	lb := marked(p.Device)

@@ -2,6 +2,7 @@ package page
 
 import (
 	"slices"
+	"strconv"
 
 	"paceleaf/generator/plan"
 	"paceleaf/generator/program"
@@ -53,6 +54,21 @@ func (m move) sessions() (ids []string) {
 // anyWeek reports whether a dose of any leg and week is so.
 func (m move) anyWeek(is func(plan.WeekDose) bool) bool {
 	return slices.ContainsFunc(m.Legs, func(p plan.Prescription) bool { return slices.ContainsFunc(p.Weeks, is) })
+}
+
+// apart is the end of an id: it parts an exercise from the same one on another machine of the block, by the machine, and by
+// a number where two places call their machines alike.
+func (h handout) apart(m move) string {
+	all := slices.DeleteFunc(h.moves(), func(o move) bool { return o.Exercise.ID != m.Exercise.ID })
+	if len(all) < 2 || m.Device == nil {
+		return ""
+	}
+	at := slices.IndexFunc(all, func(o move) bool { return o.Device == m.Device })
+	end := "-" + m.Device.ID
+	if slices.ContainsFunc(all[:at], func(o move) bool { return o.Device != nil && o.Device.ID == m.Device.ID }) {
+		end += "-" + strconv.Itoa(at+1)
+	}
+	return end
 }
 
 func (h handout) exerciseTitle(id string) string {

@@ -31,6 +31,11 @@ func group(class, title string, level int, nodes ...Node) Node {
 	return Node{Kind: "group", Class: class, Title: title, Level: level, Nodes: kept(nodes)}
 }
 
+// fold is nodes that a screen shows when its line is touched, and paper always.
+func fold(class, title string, nodes ...Node) Node {
+	return Node{Kind: "fold", Class: class, Title: title, Nodes: kept(nodes)}
+}
+
 func fact(label, value string) Fact { return Fact{Label: label, Value: plain(value)} }
 
 // factual is a list of labels with their values; facts without a value are left out.
@@ -65,8 +70,8 @@ func (n Node) empty() bool {
 	case "table", "grid":
 		return len(n.Rows) == 0
 	case "figure":
-		return n.Title == ""
-	case "group":
+		return n.Title+n.Says == ""
+	case "group", "fold":
 		return len(kept(n.Nodes)) == 0
 	}
 	return true

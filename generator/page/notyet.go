@@ -63,7 +63,7 @@ func (h handout) bans() (bans []ban) {
 				continue
 			}
 			if b := h.ban(t.id, l); b.says != "" {
-				bans = addBan(bans, b)
+				bans = h.addBan(bans, b)
 			}
 		}
 	}
@@ -101,31 +101,6 @@ func (h handout) ban(topic string, l plan.Window) ban {
 	return b
 }
 
-// addBan keeps one of two that say the same, the one that lasts longer, and of two ranges the one inside the other.
-func addBan(bans []ban, b ban) []ban {
-	for i, have := range bans {
-		switch {
-		case have.side != b.side:
-		case have.says == b.says:
-			if !have.lifts.IsZero() && (b.lifts.IsZero() || b.lifts.After(have.lifts)) {
-				bans[i] = b
-			}
-			return bans
-		case b.within(have):
-			bans[i] = b
-			return bans
-		case have.within(b):
-			return bans
-		}
-	}
-	return append(bans, b)
-}
-
-// within reports whether the ban is the tighter of two ranges of one kind.
-func (b ban) within(o ban) bool {
-	return b.kind == o.kind && slices.Equal(b.on, o.on) && b.reach != nil && o.reach != nil && b.reach.Within(*o.reach)
-}
-
 // banFacts are the bans of one topic, each with when it may change and who said so.
 func (h handout) banFacts(topic string, bans []ban) (facts []Fact) {
 	for _, b := range bans {
@@ -157,18 +132,21 @@ func (h handout) mayChange(b ban) string {
 	return w.Say("not-yet.set-by", "who", w.Say("set-by."+b.setBy), "name", b.name) + " " + says
 }
 
-// dailyLife is stairs and driving: no limit speaks of them. Walking and brace decide about both.
+// dailyLife is stairs and driving: no limit speaks of them. Walking and brace decide about both; and in the first weeks,
+// where no limit speaks of walking and brace, what to do until the client knows.
 func (h handout) dailyLife(topic string, bans []ban) []Fact {
 	w := h.w
-	careful := slices.IndexFunc(bans, func(b ban) bool { return b.topic == "walking" || b.topic == "brace" })
+	with, careful := h.carefulWith(bans)
 	switch {
-	case topic == "stairs" && careful >= 0:
-		return []Fact{fact(w.Say("topic.stairs"), h.stairs(bans[careful]))}
+	case topic == "walking" || topic == "brace":
+		return h.untold(topic, bans)
+	case topic == "stairs" && careful:
+		return []Fact{fact(w.Say("topic.stairs"), h.stairs(with))}
 	case topic == "driving" && (h.IsOpened("driving") || h.TooYoungToDrive()):
 		return nil
 	case topic == "driving" && !h.unhurt() && h.operated():
 		return []Fact{fact(w.Say("topic.driving"), w.Say("not-yet.driving"))}
-	case topic == "driving" && careful >= 0:
+	case topic == "driving" && careful:
 		return []Fact{fact(w.Say("topic.driving"), w.Say("not-yet.driving-told"))}
 	}
 	return nil

@@ -4,27 +4,19 @@ import (
 	"cmp"
 	"slices"
 	"strconv"
-	"strings"
 
 	"paceleaf/generator/plan"
-	"paceleaf/generator/program"
 	"paceleaf/generator/unit"
 	"paceleaf/generator/words"
 )
 
-// OverviewRow is what the overview says of one client: small, for it is kept until the last client is read.
-type OverviewRow struct {
-	Code         string
-	Program      string
-	Stage        string
-	Block        int
-	Starts, Ends unit.Day
-	Action       plan.Action
-	Because      string
-	Flags        int
-	Missing      []string // ids of criteria of the next stage that are not passed
-	Stale        []string // measures whose test is out of date
-	Warnings     int      // filled by the conductor: what check asks about
+// Roster is what the overview is made of.
+type Roster struct {
+	Clinic  *plan.Clinic
+	Today   unit.Day // the day that the page is for; zero: it says days and calls none overdue
+	Rows    []OverviewRow
+	Failed  []Failed
+	Waiting []string // codes of clients without a block
 }
 
 // Failed is a client whose files have mistakes: its earlier pages stay as they were.
@@ -35,56 +27,76 @@ type Failed struct {
 	Kept     bool   // there is an earlier page
 }
 
-// OverviewOf is the row of one plan.
-func OverviewOf(p *plan.Plan) OverviewRow {
-	row := OverviewRow{
-		Code: p.Client.Code, Program: p.Program.Title, Stage: phaseTitle(p.Stage.Set), Block: p.Block.Number, Starts: p.Block.Starts, Ends: blockEnd(p),
-		Action: p.Symptoms.Action, Because: p.Symptoms.Because, Flags: len(p.Flags), Stale: staleOf(p),
-	}
-	if p.Stage.Next != nil {
-		row.Missing = missingFor(p.Stage, p.Stage.Next.ID)
-	}
-	return row
-}
-
-// staleOf are the measures of criteria whose test is out of date, sorted.
-func staleOf(p *plan.Plan) (stale []string) {
-	for _, c := range allCriteria(p) {
-		if c.State == plan.OutOfDate {
-			stale = append(stale, cmp.Or(c.Measure, c.ID))
+// Overview is the therapist's morning page: who needs somebody, in what order, and where the pages are.
+func Overview(r Roster, w *words.Words) View {
+	s := sheet{w}
+	v := View{Format: 1, Kind: "overview", Lang: w.Lang, Dir: w.Dir, Title: s.say("overview-window", "clinic", r.Clinic.Name),
+		Running: s.say("overview-running", "clinic", r.Clinic.Name)}
+	head := s.part("overview-head", s.note("overview-note", "n", len(r.Rows)+len(r.Failed)+len(r.Waiting)), s.asOf(r.Today))
+	head.Title = s.say("overview-title", "clinic", r.Clinic.Name)
+	v.Parts = append(v.Parts, head)
+	for _, p := range []Part{s.thisWeek(r), s.failures(r.Failed), s.clients(r)} {
+		if len(p.Nodes) > 0 {
+			v.Parts = append(v.Parts, p)
 		}
 	}
-	slices.Sort(stale)
-	return slices.Compact(stale)
-}
-
-func phaseTitle(ph *program.Phase) string {
-	if ph == nil {
-		return ""
-	}
-	return ph.Title
-}
-
-// blockEnd is the last day of the block.
-func blockEnd(p *plan.Plan) unit.Day { return p.Block.Starts.AddWeeks(p.Block.Weeks).AddDays(-1) }
-
-// Overview is the page of all clients of a clinic: who needs the therapist first. It reads no clock: it says when a block
-// ends, and the reader knows the day.
-func Overview(clinic *plan.Clinic, rows []OverviewRow, failed []Failed, w *words.Words) View {
-	s := sheet{w}
-	v := View{Format: 1, Kind: "overview", Lang: w.Lang, Dir: w.Dir, Title: s.say("overview-window", "clinic", clinic.Name),
-		Running: s.say("overview-running", "clinic", clinic.Name)}
-	head := s.part("overview-head", s.note("overview-note", "clients", len(rows)+len(failed)))
-	head.Title = s.say("overview-title", "clinic", clinic.Name)
-	v.Parts = append(v.Parts, head)
-	if len(failed) > 0 {
-		v.Parts = append(v.Parts, s.failures(failed))
-	}
-	v.Parts = append(v.Parts, s.overviewRows(rows))
 	return v
 }
 
+// asOf says for which day the page was made.
+func (s sheet) asOf(today unit.Day) Node {
+	if today.IsZero() {
+		return s.note("overview-no-day")
+	}
+	return s.note("overview-as-of", "day", s.w.Day(today))
+}
+
+// thisWeek lists who is due for a test, and who has no current block.
+func (s sheet) thisWeek(r Roster) Part {
+	var due, without []string
+	for _, row := range r.Rows {
+		if row.dueThisWeek(r.Today) {
+			due = append(due, row.Code)
+		}
+		if row.over(r.Today) {
+			without = append(without, row.Code)
+		}
+	}
+	without = append(without, r.Waiting...)
+	facts := Node{Kind: "facts", Class: "this-week"}
+	if !r.Today.IsZero() {
+		facts.Facts = append(facts.Facts, s.jumps("tests-due", due, nil))
+	}
+	if len(without) > 0 || !r.Today.IsZero() {
+		facts.Facts = append(facts.Facts, s.jumps("no-block", without, r.Waiting))
+	}
+	return s.part("this-week", kept([]Node{facts})...)
+}
+
+// jumps is a fact of codes, each a link to its client on the page; those without a row have none.
+func (s sheet) jumps(label string, codes, without []string) Fact {
+	slices.Sort(codes)
+	f := Fact{Label: s.say("fact-" + label), Value: plain(s.say("nobody"))}
+	for i, code := range codes {
+		span := Span{Text: code, Href: "#" + clientAnchor(code)}
+		if slices.Contains(without, code) {
+			span.Href = ""
+		}
+		if i == 0 {
+			f.Value = []Span{span}
+			continue
+		}
+		f.Value = append(f.Value, Span{Text: ", "}, span)
+	}
+	return f
+}
+
+func clientAnchor(code string) string { return "client-" + code }
+
 func (s sheet) failures(failed []Failed) Part {
+	if len(failed) == 0 {
+		return Part{}
+	}
 	table := s.table("failed", s.say("failed-caption"), "code", "mistakes", "first-mistake", "earlier-page")
 	for _, f := range slices.SortedFunc(slices.Values(failed), func(a, b Failed) int { return cmp.Compare(a.Code, b.Code) }) {
 		kept := "page-none"
@@ -96,29 +108,20 @@ func (s sheet) failures(failed []Failed) Part {
 	return s.part("failed", table)
 }
 
-// overviewRows puts the clients who need the therapist first: contact, pause, then the order of codes.
-func (s sheet) overviewRows(rows []OverviewRow) Part {
-	if len(rows) == 0 {
+// clients puts those who need the therapist first, then goes by code.
+func (s sheet) clients(r Roster) Part {
+	if len(r.Rows) == 0 {
 		return s.part("clients", s.note("no-clients"))
 	}
-	table := s.table("clients", s.say("clients-caption"), "code", "symptoms", "program", "stage", "block", "block-ends", "missing-next", "stale", "look-at")
 	byNeed := func(a, b OverviewRow) int {
-		return cmp.Or(cmp.Compare(urgency(b.Action), urgency(a.Action)), cmp.Compare(a.Code, b.Code))
+		return cmp.Or(cmp.Compare(need(s.calls(b, r.Today)), need(s.calls(a, r.Today))), cmp.Compare(a.Code, b.Code))
 	}
-	for _, r := range slices.SortedFunc(slices.Values(rows), byNeed) {
-		class := ""
-		if urgency(r.Action) > 0 {
-			class = "alert"
-		}
-		table.row(class, r.Code, nonEmpty(": ", s.word("action", string(cmp.Or(r.Action, plan.NoAction))), r.Because), r.Program, r.Stage,
-			s.say("block-starts", "number", r.Block, "day", s.w.Day(r.Starts)), s.w.Day(r.Ends), strings.Join(r.Missing, ", "), strings.Join(r.Stale, ", "),
-			nonEmpty(", ", s.counted("flags-count", r.Flags), s.counted("warnings-count", r.Warnings)))
+	var nodes []Node
+	for _, row := range slices.SortedFunc(slices.Values(r.Rows), byNeed) {
+		nodes = append(nodes, s.client(row, r.Today))
 	}
-	return s.part("clients", table)
+	return s.part("clients", nodes...)
 }
-
-// urgency is above zero where the therapist is asked to act.
-func urgency(a plan.Action) int { return max(0, a.Rank()-plan.Pause.Rank()+1) }
 
 // counted is a number of things in words; nothing where there are none.
 func (s sheet) counted(key string, n int) string {
@@ -127,3 +130,6 @@ func (s sheet) counted(key string, n int) string {
 	}
 	return s.say(key, "n", n)
 }
+
+// urgency is above zero where the therapist is asked to act.
+func urgency(a plan.Action) int { return max(0, a.Rank()-plan.Pause.Rank()+1) }

@@ -21,6 +21,7 @@ func PlanJSON(p *plan.Plan) []byte {
 		Format: 1, Client: p.Client.Code, Program: p.Program.ID, AsOf: p.AsOf,
 		Block: blockJSON{p.Block.Number, p.Block.Starts, p.Block.Weeks},
 		Stage: stageIn(p.Stage), Findings: findingsIn(p, t), Criteria: criteriaIn(allCriteriaAtTop(p), t), Goals: goalsIn(p.Goals, t),
+		Changes: changesIn(p.Changes), Trends: trendsIn(p.Trends),
 		Prescriptions: prescriptionsIn(p.Prescriptions, t), Dropped: droppedIn(p.Dropped), Flags: flagsIn(p.Flags),
 		Limits: limitsIn(p.Limits, t), Activities: activitiesIn(p.Activities), Symptoms: symptomsIn(p.Symptoms),
 		Sessions: sessionsIn(p.Sessions), Minutes: p.Minutes, Dates: datesIn(p.Dates), Overrides: overridesIn(p.Overrides),
@@ -95,6 +96,8 @@ type (
 		Stage         stageJSON           `json:"stage"`
 		Findings      []findingJSON       `json:"findings"`
 		Criteria      []criterionJSON     `json:"criteria"`
+		Changes       []changeJSON        `json:"changes"`
+		Trends        []trendJSON         `json:"trends"`
 		Goals         []goalJSON          `json:"goals"`
 		Prescriptions []prescriptionJSON  `json:"prescriptions"`
 		Dropped       []droppedJSON       `json:"dropped"`

@@ -32,12 +32,22 @@ type (
 		Moved          *jsonNumber  `json:"moved_kg,omitempty"`
 		PerSide        []jsonNumber `json:"per_side_kg,omitempty"`
 		Range          []jsonNumber `json:"range_deg,omitempty"`
+		RangeBy        string       `json:"range_by,omitempty"` // the measured end that narrowed it
 		Share          *jsonNumber  `json:"share_percent,omitempty"`
 		Implied        *jsonNumber  `json:"implied_reserve,omitempty"`
 		Pin            int          `json:"pin,omitempty"`
+		AskedReps      int          `json:"asked_reps,omitempty"` // of the program, where a coarse step raised them
+		Each           []setJSON    `json:"each,omitempty"`       // set by set, where they differ
+		Stretch        *jsonNumber  `json:"stretch_m,omitempty"`  // of a band
+		HoldAt         *jsonNumber  `json:"hold_n,omitempty"`     // force of a hold
+		Pressure       *jsonNumber  `json:"cuff_mmhg,omitempty"`
 		FindYourWeight bool         `json:"find_your_weight,omitempty"`
 		Why            string       `json:"why,omitempty"`
 		Basis          string       `json:"basis,omitempty"`
+	}
+	setJSON struct {
+		Plates *jsonNumber `json:"plates_kg,omitempty"`
+		Reps   *int        `json:"reps,omitempty"` // left out: as many as can be done
 	}
 	droppedJSON struct {
 		Slot     string    `json:"slot"`
@@ -72,10 +82,14 @@ func weekIn(w plan.WeekDose, t *trail) weekJSON {
 	out := weekJSON{Week: w.Week, Starts: w.Starts, Due: w.Due,
 		Sets: w.Dose.Sets, Reps: w.Dose.Reps, Reserve: w.Dose.Reserve, Hold: jsonOptional(w.Dose.HoldFor), TimesADay: w.Dose.TimesADay,
 		Minutes: w.Dose.Minutes, Contacts: w.Dose.Contacts, Rest: jsonOptional(w.Dose.Rest),
-		Plates: knownNumber(w.Plates), Moved: knownNumber(w.Moved), Range: bendPair(w.Range), Share: knownNumber(w.Share), Implied: knownNumber(w.Implied),
+		Plates: knownNumber(w.Plates), Moved: knownNumber(w.Moved), Range: bendPair(w.Range), RangeBy: w.RangeBy, Share: knownNumber(w.Share), Implied: knownNumber(w.Implied),
 		Pin: w.NearPin, FindYourWeight: w.FindYourWeight, Why: w.Why, Basis: t.id(w.Plates.Step())}
 	if out.Basis == "" {
 		out.Basis = t.id(w.Moved.Step())
+	}
+	out.AskedReps, out.Stretch, out.HoldAt, out.Pressure = w.AskedReps, knownNumber(w.Stretch), knownNumber(w.HoldAt), knownNumber(w.Pressure)
+	for _, s := range w.Each {
+		out.Each = append(out.Each, setJSON{knownNumber(s.Plates), s.Reps})
 	}
 	for _, kg := range w.PerSide {
 		out.PerSide = append(out.PerSide, jsonNumber(kg))

@@ -32,6 +32,13 @@ func (d *desk) prescription(pr plan.Prescription) Node {
 		d.labelled("level", d.level(pr)),
 		d.labelled("tested", d.tested(pr)),
 		d.labelled("maximum", d.maximum(pr)),
+		d.labelled("body-moves", d.bodyMoves(pr)),
+		d.labelled("step", d.step(pr)),
+		d.labelled("tonnage", d.planned(pr)),
+		d.labelled("mechanics", d.mechanics(pr.Mechanics)),
+		d.labelled("from-isometric", d.fromIsometric(pr.FromIsometric)),
+		d.labelled("cuff", d.cuffed(pr)),
+		d.labelled("current", d.stimulated(pr)),
 	), d.weeks(pr)}
 	if lines := d.doseSums(pr); len(lines) > 0 {
 		nodes = append(nodes, bullets("sum", lines...))
@@ -100,7 +107,11 @@ func (d *desk) setup(pr plan.Prescription) string {
 }
 
 func (d *desk) tested(pr plan.Prescription) string {
-	return nonEmpty(", ", d.w.Day(pr.LiftedOn), d.reach(pr.Tested))
+	logged := ""
+	if pr.Logged {
+		logged = d.say("from-log")
+	}
+	return nonEmpty(", ", d.w.Day(pr.LiftedOn), d.reach(pr.Tested), logged)
 }
 
 // maximum is the estimate behind the load, or why there is none; a dose without a load has neither.
@@ -108,7 +119,7 @@ func (d *desk) maximum(pr plan.Prescription) string {
 	if !loaded(pr) || pr.OneRM.Step() == nil {
 		return ""
 	}
-	return amountOr(pr.OneRM)
+	return d.withSpan(pr.OneRM, pr.Span)
 }
 
 // weeks is the table of the weeks; weeks that ask the same are one line, and without a load its columns are left out.
@@ -135,30 +146,32 @@ func (d *desk) weeks(pr plan.Prescription) Node {
 
 // weekOf is a line of the table without its week.
 func (d *desk) weekOf(w plan.WeekDose, loaded bool) []string {
-	due, why := "ceiling", ""
+	due := "ceiling"
 	if w.Due {
 		due = "due"
 	}
-	if w.FindYourWeight {
-		why = d.say("find-your-weight", "because", w.Why)
-	}
-	cells := []string{d.say(due), d.dose(w.Dose), d.rangeOf(w)}
+	cells := []string{d.say(due), d.doseOf(w), d.rangeOf(w)}
 	if loaded {
 		cells = append(cells, d.plates(w), amount(w.Moved), amount(w.Share), left(w.Implied))
 	}
-	return append(cells, why)
+	return append(cells, d.whyDose(w))
 }
 
 func (d *desk) rangeOf(w plan.WeekDose) string {
 	if w.NearPin == 0 {
-		return d.reach(w.Range)
+		return nonEmpty(", ", d.reach(w.Range), w.RangeBy)
 	}
-	return nonEmpty(", ", d.reach(w.Range), d.say("pin", "number", w.NearPin, "bend", degreesText(w.PinDeg)))
+	return nonEmpty(", ", d.reach(w.Range), w.RangeBy, d.say("pin", "number", w.NearPin, "bend", degreesText(w.PinDeg)))
 }
 
 // plates is what is put on or pinned, and where it hangs.
 func (d *desk) plates(w plan.WeekDose) string {
-	if len(w.PerSide) == 0 {
+	switch {
+	case len(w.Each) > 0:
+		return d.eachSet(w)
+	case w.Stretch.OK():
+		return d.say("stretched", "amount", amount(w.Stretch))
+	case len(w.PerSide) == 0:
 		return amount(w.Plates)
 	}
 	side := make([]string, len(w.PerSide))
@@ -191,6 +204,14 @@ func (d *desk) dose(x program.Dose) string {
 	return strings.Join(all, ", ")
 }
 
+// doseOf is the dose of a week, with the force of a hold.
+func (d *desk) doseOf(w plan.WeekDose) string {
+	if !w.HoldAt.OK() {
+		return d.dose(w.Dose)
+	}
+	return nonEmpty(", ", d.dose(w.Dose), d.say("hold-at", "amount", amount(w.HoldAt)))
+}
+
 // doseSums is the chain of the loads: the first week down to what was typed, later weeks only what is new in them.
 func (d *desk) doseSums(pr plan.Prescription) []string {
 	c := &chain{}
@@ -199,7 +220,7 @@ func (d *desk) doseSums(pr plan.Prescription) []string {
 		lines = append(lines, sums(c, doseSteps(w)...)...)
 	}
 	if loaded(pr) {
-		lines = append(lines, sums(c, pr.OneRM.Step())...)
+		lines = append(lines, sums(c, liftedSteps(pr)...)...)
 	}
 	return lines
 }

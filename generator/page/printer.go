@@ -12,6 +12,8 @@ import (
 	text "text/template"
 
 	"github.com/Masterminds/sprig/v3"
+
+	"paceleaf/generator/figure"
 )
 
 // allowed are the functions that a template may call besides the language's own: they shape text and lists, and know
@@ -38,7 +40,7 @@ func NewPrinter(layers ...fs.FS) (*Printer, error) {
 	}
 	sum := sha256.Sum256([]byte(style))
 	p := &Printer{style: html.CSS(style),
-		html: html.New("html").Funcs(html.FuncMap(sprigs())).Funcs(html.FuncMap{"link": link, "runs": runs}),
+		html: html.New("html").Funcs(html.FuncMap(sprigs())).Funcs(html.FuncMap{"inline": inHTML}),
 		text: text.New("md").Funcs(sprigs()).Funcs(text.FuncMap{"inline": inMarkdown, "line": escapedStart, "number": numbered}),
 		policy: "default-src 'none'; style-src 'sha256-" + base64.StdEncoding.EncodeToString(sum[:]) +
 			"'; base-uri 'none'; form-action 'none'"}
@@ -71,9 +73,6 @@ func sprigs() map[string]any {
 	}
 	return kept
 }
-
-// link lets a checked address through; html/template itself knows no telephones.
-func link(href string) html.URL { return html.URL(destination(href)) }
 
 // numbered is the mark of an item: its number, or a dash.
 func numbered(ordered bool, index int) string {
@@ -113,9 +112,10 @@ func gather(layers []fs.FS) (sources, error) {
 	return files, nil
 }
 
-// style joins the style sheets by name, and refuses what would reach out of the page or end it.
+// style joins the style sheets, that of the figures and then all by name, and refuses what would reach out of the page or end it.
 func (s sources) style() (string, error) {
 	var all strings.Builder
+	all.WriteString("\n" + strings.TrimSpace(figure.Style()) + "\n") // first, so that a page may say otherwise
 	for _, name := range slices.Sorted(maps.Keys(s)) {
 		if !strings.HasSuffix(name, ".css") {
 			continue

@@ -5,11 +5,13 @@ import (
 
 	"paceleaf/generator/basis"
 	"paceleaf/generator/client"
+	"paceleaf/generator/figure"
 	"paceleaf/generator/plan"
 	"paceleaf/generator/program"
 	"paceleaf/generator/source"
 	"paceleaf/generator/unit"
 	"paceleaf/generator/words"
+	"paceleaf/programs"
 	"paceleaf/templates"
 )
 
@@ -52,6 +54,17 @@ func samplePrinter(t testing.TB) *Printer {
 var samplePress = client.Device{ID: "press", Kind: "angled-leg-press", Carriage: kg(45), Plates: []basis.Num[unit.Kilograms]{kg(20), kg(10), kg(5), kg(2.5), kg(1.25)}}
 var sampleStack = client.Device{ID: "stack", Kind: "knee-extension-stack", Name: "Knee extension by the window"}
 
+// shippedPose is the pose of an exercise of the library; none where there is no such exercise.
+func shippedPose(id string) figure.Pose {
+	var e struct {
+		Figure figure.Pose `key:"figure"`
+	}
+	if data, err := programs.FS.ReadFile("exercises/" + id + ".toml"); err == nil {
+		source.TOML(id+".toml", data, &e)
+	}
+	return e.Figure
+}
+
 func sampleExercises() map[string]*program.Exercise {
 	press := &program.Exercise{ID: "leg-press-single", Title: "Leg press, one leg", Describe: "Lying back, one foot on the plate. The knee bends and straightens.",
 		Chain: program.ClosedChain, Side: program.OneLeg, Contraction: []program.Contraction{program.Concentric, program.Eccentric},
@@ -81,6 +94,7 @@ func sampleExercises() map[string]*program.Exercise {
 	all := map[string]*program.Exercise{}
 	for _, e := range []*program.Exercise{press, extension, curl, sit, hop, squat} {
 		all[e.ID] = e
+		e.Figure = shippedPose(e.ID)
 	}
 	return all
 }

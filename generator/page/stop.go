@@ -76,13 +76,18 @@ func (h handout) emergency() (nodes []Node) {
 	return nodes
 }
 
-// phones are the clinic's numbers with their hours.
+// phones are the clinic's numbers with their hours. Where nobody but the clinic answers, the page says what to do when it is
+// closed (rules 31).
 func (h handout) phones() []Node {
 	list := Node{Kind: "list", Class: "phones"}
 	for _, p := range h.Clinic.Phones {
 		list.Items = append(list.Items, h.phone(p))
 	}
-	return []Node{paragraph("call", h.w.Say("stop.today-how")), list}
+	nodes := []Node{paragraph("call", h.w.Say("stop.today-how")), list}
+	if len(h.Clinic.Phones) < plan.EnoughPhones {
+		nodes = append(nodes, spoken("call", Span{Text: h.w.Say("stop.other-hours") + " "}, dial(h.Clinic.Emergency)))
+	}
+	return nodes
 }
 
 func (h handout) phone(p plan.Phone) []Span {

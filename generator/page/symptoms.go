@@ -19,6 +19,7 @@ func (h handout) symptoms() Part {
 		spoken("lead", strong(w.Say("now."+key, "knee", h.kneeIn(h.side())))),
 		paragraph("", h.because()),
 		paragraph("", h.only()),
+		paragraph("", h.firstWeek()),
 		paragraph("", h.goesOnLead(key)),
 		bullets("goes-on", h.goesOn(key)...),
 		paragraph("", w.Say("now."+key+"-until")),
@@ -59,6 +60,14 @@ func (h handout) only() string {
 		return ""
 	}
 	return h.w.Say("now.only", "what", h.w.Join(titles))
+}
+
+// firstWeek says how long it holds, where the client told of one session alone.
+func (h handout) firstWeek() string {
+	if h.Symptoms.Level != "session" {
+		return ""
+	}
+	return h.w.Say("now.first-week", "knee", h.kneeIn(h.side()))
 }
 
 // paused reports whether hard work rests for now.

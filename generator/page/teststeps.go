@@ -13,22 +13,23 @@ func testSteps(f *finding.Findings) (steps []*basis.Step) {
 		return nil
 	}
 	for _, t := range slices.Backward(f.Strength) {
-		steps = append(steps, t.LSI.Step(), t.Preop.Step(), t.Angle.Step())
+		steps = append(steps, t.LSI.Step(), t.Deficit.Step(), t.Preop.Step(), t.Angle.Step())
 		steps = append(steps, pullSteps(t.Left)...)
 		steps = append(steps, pullSteps(t.Right)...)
 	}
 	for _, t := range slices.Backward(f.Lifts) {
 		steps = append(steps, t.LSI.Step())
 		for _, l := range []finding.LiftLeg{t.Left, t.Right, t.Both} {
-			steps = append(steps, l.OneRM.Step(), l.Moved.Step(), l.Reps.Step(), l.Reserve.Step())
+			steps = append(steps, l.OneRM.Step(), l.Span.Low.Step(), l.Span.High.Step(), l.Moved.Step(), l.Reps.Step(), l.Reserve.Step())
 		}
 	}
 	for _, t := range slices.Backward(f.Hops) {
 		steps = append(steps, t.LSI.Step())
 		for _, l := range []finding.HopLeg{t.Left, t.Right} {
-			steps = append(steps, l.Distance.Step(), l.Time.Step(), l.Count.Step())
+			steps = append(steps, l.Distance.Step(), l.Time.Step(), l.Count.Step(), l.Spread.Step(), l.OfHeight.Step())
 		}
 	}
+	steps = append(steps, otherSteps(f)...)
 	for _, k := range slices.Backward(f.Knees) {
 		steps = append(steps, kneeSteps(k)...)
 	}

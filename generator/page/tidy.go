@@ -2,6 +2,7 @@ package page
 
 import (
 	"net/url"
+	"regexp"
 	"strings"
 	"unicode"
 	"unicode/utf8"
@@ -26,7 +27,7 @@ func tidy(v View) View {
 
 func tidyNodes(nodes []Node) (tidied []Node) {
 	for _, n := range nodes {
-		n.ID, n.Class, n.Title = anchor(n.ID), classes(n.Class), oneLine(n.Title)
+		n.ID, n.Class, n.Title, n.Says = anchor(n.ID), classes(n.Class), oneLine(n.Title), oneLine(n.Says)
 		n.Level = min(max(n.Level, 3), 6)
 		n.Spans, n.Nodes = tidySpans(n.Spans), tidyNodes(n.Nodes)
 		n.Items, n.Facts = tidyItems(n.Items), tidyFacts(n.Facts)
@@ -125,6 +126,9 @@ func squeeze(text string) string { return squeezed(text, false) }
 
 // squeezed squeezes a text and may leave the spaces that do not break: HTML then keeps their line together by its style.
 func squeezed(text string, unbroken bool) string {
+	if squeezedAlready(text) {
+		return text
+	}
 	var b strings.Builder
 	space := false
 	for _, r := range strings.ToValidUTF8(text, string(utf8.RuneError)) {
@@ -148,15 +152,30 @@ func squeezed(text string, unbroken bool) string {
 	return b.String()
 }
 
+// squeezedAlready reports whether a text is plain letters with single spaces: most are, and need no copy.
+func squeezedAlready(text string) bool {
+	for i := range len(text) {
+		if c := text[i]; c < ' ' || c > '~' || c == ' ' && i > 0 && text[i-1] == ' ' {
+			return false
+		}
+	}
+	return true
+}
+
 func oneLine(text string) string { return strings.TrimFunc(squeeze(text), unicode.IsSpace) }
 
-// destination lets only three kinds of link through: https, a telephone, a place on this page.
+// ourPage is a page of a client as the overview finds it.
+var ourPage = regexp.MustCompile(`^(\.\./hand/)?[a-z0-9-]+/(handout|hold|worksheet)\.(html|md)$`)
+
+// destination lets only four kinds of link through: https, a telephone, a place on this page, a page of ours.
 func destination(href string) string {
 	switch {
 	case strings.HasPrefix(href, "tel:") && len(href) > 4 && strings.Trim(href[4:], "+"+onlyInThePhones) == "":
 		return href
 	case strings.HasPrefix(href, "#") && anchor(href[1:]) != "":
 		return "#" + anchor(href[1:])
+	case ourPage.MatchString(href):
+		return href
 	case strings.HasPrefix(href, "https://"):
 		if u, err := url.Parse(href); err == nil && u.Host != "" && u.User == nil && strings.IndexFunc(u.Host, notHost) < 0 {
 			return escapedURL.Replace(u.String())

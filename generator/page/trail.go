@@ -100,12 +100,20 @@ func rootsOf(p *plan.Plan) (roots []*basis.Step) {
 			roots = append(roots, doseSteps(w)...)
 		}
 		if loaded(pr) {
-			roots = append(roots, pr.OneRM.Step())
+			roots = append(roots, liftedSteps(pr)...)
 		}
 	}
 	for _, l := range p.Limits {
 		roots = append(roots, l.PartLoad.Step())
 	}
+	for _, c := range p.Changes {
+		roots = append(roots, changeSteps(c)...)
+	}
+	for _, t := range p.Trends {
+		roots = append(roots, trendSteps(t)...)
+	}
+	roots = append(roots, groupSteps(p.Groups)...)
+	roots = append(append(roots, backSteps(p)...), reportSteps(p)...)
 	return append(roots, testSteps(p.Found)...)
 }
 
@@ -116,7 +124,14 @@ func loaded(pr plan.Prescription) bool {
 
 // doseSteps are the numbers of one week of a prescription.
 func doseSteps(w plan.WeekDose) []*basis.Step {
-	return []*basis.Step{w.Plates.Step(), w.Moved.Step(), w.Share.Step(), w.Implied.Step()}
+	steps := []*basis.Step{w.Plates.Step(), w.Moved.Step(), w.Share.Step(), w.Implied.Step(), w.CutError.Step(), w.Reps.Step(), w.Stretch.Step(), w.HoldAt.Step(), w.Pressure.Step(), w.Time.Step()}
+	for _, e := range w.Each {
+		steps = append(steps, e.Plates.Step(), e.Moved.Step())
+	}
+	for _, f := range w.Fourth {
+		steps = append(steps, f.Plates.Step())
+	}
+	return steps
 }
 
 // allCriteria are the criteria of stages and activities, each any-of before its choices.

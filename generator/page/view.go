@@ -25,10 +25,10 @@ type Part struct {
 
 // Node is one thing in a part. Kind says which fields count.
 type Node struct {
-	Kind    string   `json:"kind"`            // text, list, facts, table, group, figure, grid
+	Kind    string   `json:"kind"`            // text, list, facts, table, group, fold, figure, grid
 	Class   string   `json:"class,omitempty"` // what it is for the reader: lead, note, stop-emergency, leg-operated, exercise, dose …
 	ID      string   `json:"id,omitempty"`    // anchor
-	Title   string   `json:"title,omitempty"` // of group (heading), figure and table (caption)
+	Title   string   `json:"title,omitempty"` // of group (heading), fold (its closed line), table (caption), figure (which leg, which weeks)
 	Level   int      `json:"level,omitempty"` // of a group's heading: 3 or 4
 	Spans   []Span   `json:"spans,omitempty"` // of text
 	Ordered bool     `json:"ordered,omitempty"`
@@ -36,7 +36,10 @@ type Node struct {
 	Facts   []Fact   `json:"facts,omitempty"`
 	Head    []string `json:"head,omitempty"` // of table and grid
 	Rows    [][]Cell `json:"rows,omitempty"`
-	Nodes   []Node   `json:"nodes,omitempty"` // of group
+	Nodes   []Node   `json:"nodes,omitempty"` // of group and fold
+	Says    string   `json:"says,omitempty"`  // of figure: what it shows, in words
+	Drawing *Drawing `json:"drawing,omitempty"`
+	Chart   *Chart   `json:"chart,omitempty"` // of figure: what is drawn from numbers
 }
 
 // Span is a run of text.
@@ -44,7 +47,7 @@ type Span struct {
 	Text   string `json:"text"`
 	Strong bool   `json:"strong,omitempty"`
 	Em     bool   `json:"em,omitempty"`
-	Href   string `json:"href,omitempty"` // https:, tel: or # only
+	Href   string `json:"href,omitempty"` // https:, tel:, # or a page of this site
 }
 
 // Fact is a label with its value.

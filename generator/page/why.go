@@ -11,19 +11,23 @@ import (
 // nearestShown is how many ids are offered for one that is not known; chosen: a glance.
 const nearestShown = 5
 
-// WhyText says where a number of a plan came from, or why a criterion stands as it does. Without an id it lists every id
-// with its value, one a line, a blank line between things; with one it prints the chain. For an id that is not known it lists the nearest, and ok is false.
+// WhyText says where a number of a plan came from, or why a criterion stands as it does. Without an id it lists what can be
+// asked, in groups, one line each; with one it prints the chain. The load of an exercise that is paused or passed over has
+// no number, and it says why. For an id that is not known it lists the nearest, and ok is false.
 // line looks up the line of a typed value; it may be nil.
 func WhyText(p *plan.Plan, id string, line func(basis.Origin) int) (text string, ok bool) {
 	t := trailOf(p)
 	criteria, ids := criteriaByID(p)
 	if id == "" {
-		return t.list(criteria, ids), true
+		return t.list(p, criteria, ids), true
 	}
 	if c, known := criteria[id]; known {
 		return inLines(append(whyCriterion(c), chainOf(c, line)...)), true
 	}
 	s, known := t.steps[id]
+	if asked := passedOver(p, id); !known && len(asked) > 0 {
+		return inLines(whyPassed(p, id, asked)), true
+	}
 	if !known {
 		return inLines(nearestOf(id, t.named(), ids)), false
 	}
@@ -39,6 +43,13 @@ func WhyJSON(p *plan.Plan, id string, line func(basis.Origin) int) (data []byte,
 	criteria, ids := criteriaByID(p)
 	s, known := t.steps[id]
 	c, asked := criteria[id]
+	if over := passedOver(p, id); !known && !asked && len(over) > 0 {
+		return indentedJSON(struct {
+			Format  int           `json:"format"`
+			ID      string        `json:"id"`
+			Dropped []droppedJSON `json:"dropped"`
+		}{1, id, droppedIn(over)}), true
+	}
 	if !known && !asked {
 		return indentedJSON(struct {
 			Format  int      `json:"format"`
@@ -69,34 +80,6 @@ func WhyJSON(p *plan.Plan, id string, line func(basis.Origin) int) (data []byte,
 		Criterion *criterionJSON      `json:"criterion,omitempty"`
 		Basis     map[string]stepJSON `json:"basis"`
 	}{1, id, criterion, basisIn(t, below, line)}), true
-}
-
-// list is every named number and every criterion, sorted by id: things of one name stand together.
-func (t *trail) list(criteria map[string]plan.Criterion, more []string) string {
-	ids := allIDs(t.named(), more)
-	widest := 0
-	for _, id := range ids {
-		widest = max(widest, len([]rune(id)))
-	}
-	var lines []string
-	thing := ""
-	for _, id := range ids {
-		if first, _, _ := strings.Cut(id, "."); first != thing {
-			if thing != "" {
-				lines = append(lines, "")
-			}
-			thing = first
-		}
-		gap := strings.Repeat(" ", widest-len([]rune(id))+2)
-		value := ""
-		if c, asked := criteria[id]; asked {
-			value = criterionWorth(c)
-		} else {
-			value = worth(t.steps[id])
-		}
-		lines = append(lines, id+gap+value)
-	}
-	return inLines(lines)
 }
 
 // named are the ids that a step was given; a typed value without one is reached through what was made of it.

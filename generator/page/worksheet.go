@@ -21,7 +21,7 @@ func Worksheet(p *plan.Plan, w *words.Words) View {
 		Title:   d.say("worksheet-window", "code", code, "block", p.Block.Number),
 		Draft:   d.say("draft"),
 		Running: d.say("worksheet-running", "code", code, "day", w.Day(p.AsOf)),
-		Parts: []Part{d.deskHead(), d.attention(), d.asked(), d.goals(), d.bothLegs(), d.prescribed(), d.passedOver(), d.weighed(), d.deviations(),
+		Parts: []Part{d.deskHead(), d.attention(), d.asked(), d.goals(), d.cameBack(), d.charts(), d.bothLegs(), d.changes(), d.trends(), d.groups(), d.prescribed(), d.passedOver(), d.weighed(), d.deviations(),
 			d.deskDates(), d.named(), d.signOff(), d.earlier(), d.typedIn()},
 	}
 	v.Parts = slices.DeleteFunc(v.Parts, func(p Part) bool { return len(kept(p.Nodes)) == 0 })

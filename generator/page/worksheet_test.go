@@ -66,7 +66,7 @@ func TestWorksheet(t *testing.T) {
 		{"run.flexion.percent-of-other | – | at least 95 % | – | out of date", "missing is a dash"},
 		{"› running.hop-single.lsi", "the choices of an any-of stand below it"},
 		{"waived by Imbali R., physiotherapist, PT-0000: measured by hand", "who waived, and why"},
-		{"left (operated) | 331 N | 102.61 N·m | 1.6008 N·m/kg | 2.8328 % | 80.7 % | not tested before the operation", "force, torque, per kg, spread, symmetry, ratio"},
+		{"left (operated) | 331 N | 102.61 N·m | 1.6008 N·m/kg | 2.8328 % | 80.7 % | 19.3 % | not tested before the operation", "force, torque, per kg, spread, symmetry, ratio"},
 		{"right (other) | 410 N", "both legs"},
 		{"left (operated) | 105 kg | 8 done, 0 in reserve | 133 kg", "moved load, set, estimate"},
 		{"machine taken", "why a leg was not tested"},
@@ -159,7 +159,7 @@ func TestDeskWordsAreComplete(t *testing.T) {
 		"action": plan.Action("").Words(), "other-leg": unit.OtherLeg("").Words(), "pain": client.PainKind("").Words(), "score": client.Trial("").Words(), "set-by": append(client.SetBy("").Words(), "program"),
 		"route": client.Route("").Words(), "event": {"operation", "injury", "start"}, "state": {"met", "not met", "not tested", "out of date", "waived"}, "activity-state": {"closed", "open", "suspended"},
 		"sense": {"at least", "above", "at most", "below"}, "level": {"block", "week", "session", "exercise"}, "role": {"operated", "other", "index", "both", "donor"},
-		"date": {"lifts", "loosens", "not-before", "visit", "ends", "away"}, "allows": {"true", "false"}, "night": {"true", "false"}, "goal-state": {"reached", "not yet", "late", "not tested"}, "read": {"source", "second-hand", "from memory"},
+		"date": {"lifts", "loosens", "not-before", "visit", "ends", "away"}, "allows": {"true", "false"}, "night": {"true", "false"}, "goal-state": {"reached", "not yet", "late", "not tested"}, "verdict": {"real change", "within error", "not known"}, "line": {"straight", "log-time", "resistant"}, "rate": {"multiplied", "linear", "early"}, "read": {"source", "second-hand", "from memory"},
 	} {
 		for _, word := range all {
 			if key := "desk." + set + "-" + dashes.Replace(word); !s.w.Has(key) {
@@ -172,7 +172,7 @@ func TestDeskWordsAreComplete(t *testing.T) {
 // TestDeskSentencesAreUsed: no sentence of desk.toml is left over.
 func TestDeskSentencesAreUsed(t *testing.T) {
 	var code strings.Builder
-	for _, file := range []string{"sheet", "worksheet", "attention", "asked", "bothlegs", "deskgoals", "prescribed", "weighed", "passedover", "named", "overview"} {
+	for _, file := range []string{"sheet", "worksheet", "attention", "cameback", "asked", "bothlegs", "deskgoals", "prescribed", "weighed", "passedover", "named", "overview", "overviewcalls", "overviewclient", "othertests", "deskchanges", "desktrends", "deskcharts", "deskgroups", "deskload"} {
 		data, err := os.ReadFile(file + ".go")
 		if err != nil {
 			t.Fatal(err)

@@ -30,17 +30,46 @@ func (w *Words) Say(key string, pairs ...any) string {
 	if !ok {
 		return "‹" + key + "›"
 	}
-	fill := make([]string, len(pairs)&^1)
-	for i := range len(fill) / 2 {
-		fill[2*i], fill[2*i+1] = "{"+fmt.Sprint(pairs[2*i])+"}", w.value(pairs[2*i+1])
+	return w.filled(s.form(pairs), pairs)
+}
+
+// filled fills the places of a text once: what a value says is never taken for a place.
+func (w *Words) filled(text string, pairs []any) string {
+	var b strings.Builder
+	for {
+		before, rest, opens := strings.Cut(text, "{")
+		b.WriteString(before)
+		if !opens {
+			return b.String()
+		}
+		name, after, _ := strings.Cut(rest, "}")
+		if value, given := w.given(name, pairs); given {
+			b.WriteString(value)
+			text = after
+			continue
+		}
+		b.WriteByte('{')
+		text = rest
 	}
-	return strings.NewReplacer(fill...).Replace(s.form(pairs))
+}
+
+// given is the value of a name among the pairs.
+func (w *Words) given(name string, pairs []any) (value string, ok bool) {
+	for i := 0; i+1 < len(pairs); i += 2 {
+		if pairs[i] == name {
+			return w.value(pairs[i+1]), true
+		}
+	}
+	return "", false
 }
 
 // value writes a value into a sentence: floats as numbers of at most two decimals, the rest as it prints.
 func (w *Words) value(v any) string {
-	if f, ok := v.(float64); ok {
-		return w.Number(f, 2)
+	switch v := v.(type) {
+	case string:
+		return v
+	case float64:
+		return w.Number(v, 2)
 	}
 	return fmt.Sprint(v)
 }

@@ -1,0 +1,129 @@
+package page
+
+import (
+	"fmt"
+	"strings"
+
+	"paceleaf/generator/basis"
+	"paceleaf/generator/plan"
+)
+
+// cameBack is what the client logged of the block before and of this one, against what was asked. It is for a talk: load,
+// monotony and strain stop nothing.
+func (d *desk) cameBack() Part {
+	var nodes []Node
+	for _, back := range d.p.CameBack {
+		nodes = append(nodes, group("came-back", d.say("came-back-block", "number", back.Block.Number, "day", d.w.Day(back.Block.Starts)), 3,
+			d.backLines(back), d.backWeeks(back), bullets("not-done", d.notDone(back)...), bullets("also", d.also(back)...)))
+	}
+	if len(kept(nodes)) == 0 {
+		return Part{}
+	}
+	return d.part("came-back", append(nodes, d.reports(), d.note("came-back-note"), bullets("sum", d.backSums()...))...)
+}
+
+// backLines are the exercises, leg by leg: how much was done, the best set, the last completed week.
+func (d *desk) backLines(back plan.CameBack) Node {
+	table := d.table("came-back", d.say("came-back-caption"), "exercise", "leg", "sessions", "best-set", "estimate", "tonnage", "completed", "next-step")
+	for _, l := range back.Lines {
+		table.row("", l.Exercise.Title, d.word("role", l.Role, "side", d.word("side", string(l.Side))), d.say("done-of", "done", l.Done, "asked", l.Asked),
+			l.BestSet, amount(l.Best), d.tonnages(l), nonEmpty("; ", d.completed(l), l.Short), l.Step)
+	}
+	return table
+}
+
+// tonnages are the kilograms of each week, from the first.
+func (d *desk) tonnages(l plan.BackLine) string {
+	all, some := make([]string, len(l.Tonnage)), false
+	for i, n := range l.Tonnage {
+		if all[i] = "–"; n.OK() {
+			all[i], some = amount(n), true
+		}
+	}
+	if !some {
+		return ""
+	}
+	return strings.Join(all, ", ")
+}
+
+func (d *desk) completed(l plan.BackLine) string {
+	if l.Completed == 0 {
+		return d.say("completed-none")
+	}
+	return d.say("completed-week", "n", l.Completed, "next", l.Completed+1)
+}
+
+// backWeeks are the sessions of a week as a whole, where they were rated.
+func (d *desk) backWeeks(back plan.CameBack) Node {
+	table := d.table("came-back-weeks", d.say("came-back-weeks-caption"), "week", "session-load", "monotony", "strain")
+	for _, w := range back.Weeks {
+		table.row("", fmt.Sprint(w.Number), amountOr(w.Load), amountOr(w.Monotony), amountOr(w.Strain))
+	}
+	return table
+}
+
+func (d *desk) notDone(back plan.CameBack) (lines []string) {
+	for _, n := range back.NotDone {
+		lines = append(lines, nonEmpty(": ", nonEmpty(", ", d.say("not-done", "day", d.w.Day(n.On)), n.Do), n.Why))
+	}
+	return lines
+}
+
+func (d *desk) also(back plan.CameBack) (lines []string) {
+	for _, text := range back.Also {
+		lines = append(lines, d.say("also-done", "what", text))
+	}
+	return lines
+}
+
+// reports are the client's own words on the knee, day by day, up to the block's first day.
+func (d *desk) reports() Node {
+	table := d.table("reports", d.say("reports-caption"), "on", "pain", "pain-morning", "pain-kind", "swelling")
+	for _, r := range d.p.Found.Reports {
+		table.row("", d.w.Day(r.On), amount(r.Pain), amount(r.Morning), d.word("pain-kind", string(r.Kind)), d.word("swelling", string(r.Swelling)))
+	}
+	return table
+}
+
+// backSums are the sums of what came back, each once.
+func (d *desk) backSums() (lines []string) {
+	c := &chain{}
+	for _, step := range append(backSteps(d.p), reportSteps(d.p)...) {
+		lines = append(lines, sums(c, step)...)
+	}
+	return lines
+}
+
+// backSteps are the numbers of what came back.
+func backSteps(p *plan.Plan) (all []*basis.Step) {
+	add := func(s *basis.Step) {
+		if s != nil && !(s.Refuse && len(s.From) == 0) {
+			all = append(all, s)
+		}
+	}
+	for _, back := range p.CameBack {
+		for _, l := range back.Lines {
+			add(l.Best.Step())
+			for _, n := range l.Tonnage {
+				add(n.Step())
+			}
+		}
+		for _, w := range back.Weeks {
+			add(w.Load.Step())
+			add(w.Monotony.Step())
+			add(w.Strain.Step())
+		}
+	}
+	return all
+}
+
+// reportSteps are the numbers of the client's own reports.
+func reportSteps(p *plan.Plan) (all []*basis.Step) {
+	if p.Found == nil {
+		return nil
+	}
+	for _, r := range p.Found.Reports {
+		all = append(all, r.Pain.Step(), r.Morning.Step())
+	}
+	return all
+}
