@@ -6,7 +6,6 @@ import (
 	"encoding/hex"
 	"encoding/json"
 	"runtime"
-	"slices"
 	"sync"
 
 	"paceleaf/generator/page"
@@ -56,8 +55,9 @@ type builder struct {
 
 // outcome is what is remembered of a client for the overview.
 type outcome struct {
-	row    *page.OverviewRow
-	failed *page.Failed
+	row     *page.OverviewRow
+	failed  *page.Failed
+	waiting bool // for its first block
 }
 
 func (b *builder) all(workers int) {
@@ -102,7 +102,7 @@ func (b *builder) one(i int) {
 		failed := &page.Failed{Code: code, Mistakes: len(wrong), First: wrong[0].Error(), Kept: b.out.Has(group)}
 		b.settle(i, outcome{failed: failed}, planned.Faults, site.Written{}, func(r *Report) { r.Failed++ })
 	case planned.Plan == nil:
-		b.settle(i, outcome{}, planned.Faults, site.Written{}, func(r *Report) { r.Waiting++ })
+		b.settle(i, outcome{waiting: true}, planned.Faults, site.Written{}, func(r *Report) { r.Waiting++ })
 	default:
 		row := page.OverviewOf(planned.Plan)
 		row.Warnings = len(planned.Faults)
@@ -192,17 +192,8 @@ func groupOf(code string) string { return "client/" + code }
 
 // overview writes the page of all clients.
 func (b *builder) overview() error {
-	var rows []page.OverviewRow
-	var failed []page.Failed
-	for _, o := range b.outcomes {
-		if o.row != nil {
-			rows = append(rows, *o.row)
-		}
-		if o.failed != nil {
-			failed = append(failed, *o.failed)
-		}
-	}
-	seen, err := json.Marshal([]any{b.shared, rows, failed})
+	roster := b.roster()
+	seen, err := json.Marshal([]any{b.shared, roster.Today, roster.Rows, roster.Failed, roster.Waiting})
 	if err != nil {
 		return err
 	}
@@ -211,11 +202,27 @@ func (b *builder) overview() error {
 	if b.out.Fresh(overviewGroup, key) {
 		return nil
 	}
-	html, err := b.printer.HTML(page.Overview(b.House.Clinic, slices.Clone(rows), failed, b.words))
+	html, err := b.printer.HTML(page.Overview(roster, b.words))
 	if err != nil {
 		return err
 	}
 	written, err := b.out.Put(overviewGroup, key, []site.File{{Path: "desk/overview.html", Data: html}})
 	b.report.Written = b.report.Written.Plus(written)
 	return err
+}
+
+// roster gathers the outcomes, in the order of codes.
+func (b *builder) roster() page.Roster {
+	r := page.Roster{Clinic: b.Clinic, Today: b.Today}
+	for i, o := range b.outcomes {
+		switch {
+		case o.row != nil:
+			r.Rows = append(r.Rows, *o.row)
+		case o.failed != nil:
+			r.Failed = append(r.Failed, *o.failed)
+		case o.waiting:
+			r.Waiting = append(r.Waiting, b.codes[i])
+		}
+	}
+	return r
 }

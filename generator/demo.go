@@ -26,7 +26,7 @@ func Demo(templates fs.FS, on unit.Day) (map[string][]byte, error) {
 	if err != nil || on.IsZero() {
 		return files, err
 	}
-	newest := newestBlock(files)
+	newest := DemoDay(files)
 	if newest.IsZero() {
 		return nil, fmt.Errorf("the demo clinic has no block")
 	}
@@ -38,7 +38,8 @@ var (
 	dated  = regexp.MustCompile(`\b\d{4}-\d{2}-\d{2}\b`)
 )
 
-func newestBlock(files map[string][]byte) (newest unit.Day) {
+// DemoDay is the first day of the newest block: the day that the demo's overview is made for.
+func DemoDay(files map[string][]byte) (newest unit.Day) {
 	for _, data := range files {
 		if m := starts.FindSubmatch(data); m != nil {
 			if d, err := unit.ParseDay(string(m[1])); err == nil && d.After(newest) {

@@ -26,6 +26,6 @@ func (h *House) StartHold(c *client.Client, from unit.Day, by, reason string) (S
 	if h.Clinic.Therapist(by) == nil {
 		return Started{}, fmt.Errorf("there is no therapist %q in clinic.toml", by)
 	}
-	text := "by = " + source.Quoted(by) + "\nreason = " + source.Quoted(reason) + "\n"
+	text := "#:schema ../../../" + SchemaFolder + "/hold.json\nby = " + source.Quoted(by) + "\nreason = " + source.Quoted(reason) + "\n"
 	return Started{Name: fmt.Sprintf("clients/%s/holds/%s.toml", c.Code, from), Data: []byte(text)}, nil
 }

@@ -14,6 +14,7 @@ import (
 	"paceleaf/generator/plan"
 	"paceleaf/generator/program"
 	"paceleaf/generator/source"
+	"paceleaf/generator/unit"
 	"paceleaf/generator/words"
 )
 
@@ -23,6 +24,7 @@ type Files struct {
 	Programs  fs.FS // shipped; the clinic's programs/ is laid over it
 	Templates fs.FS // shipped; the clinic's templates/ is laid over it
 	Version   string
+	Today     unit.Day // what the overview calls overdue; zero: nothing. No other page depends on it
 }
 
 // House is what all clients of a clinic share, read once. It may be used by many at once.

@@ -192,8 +192,12 @@ func inert(t *testing.T, what string, page []byte) {
 			continue
 		}
 		switch n.Data {
-		case "script", "img", "iframe", "object", "embed", "svg", "form", "base":
+		case "script", "img", "iframe", "object", "embed", "form", "base":
 			t.Errorf("%s: a <%s> reached the page", what, n.Data)
+		case "svg":
+			if strange := notDrawn(n); strange != "" {
+				t.Errorf("%s: a <svg> with %s reached the page", what, strange)
+			}
 		}
 		for _, a := range n.Attr {
 			value := strings.ToLower(strings.TrimSpace(a.Val))

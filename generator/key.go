@@ -75,7 +75,7 @@ func (h *House) key(code string) string {
 		return ""
 	}
 	io.WriteString(sum, r.hash)
-	for _, part := range []string{dir, dir + "/tests", dir + "/blocks", dir + "/holds"} {
+	for _, part := range []string{dir, dir + "/tests", dir + "/blocks", dir + "/holds", dir + "/logs"} {
 		hashFolder(sum, h.Files.Clinic, part)
 	}
 	h.sheets.Hash(code, sum)

@@ -6,6 +6,7 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+	"testing"
 	"unicode"
 )
 
@@ -146,10 +147,59 @@ func (p *pocket) call(name string, n int) {
 		v = math.Cos(args[0] * math.Pi / 180)
 	case "pow":
 		v = math.Pow(args[0], args[1])
+	case "sqrt":
+		v = math.Sqrt(args[0])
+	case "exp":
+		v = math.Exp(args[0])
+	case "ln":
+		v = math.Log(args[0])
+	case "sum":
+		for _, a := range args {
+			v += a
+		}
 	default:
-		panic("no function " + name)
+		v = fitted(name, args)
 	}
 	p.values = append(p.values, v)
+}
+
+// fitted are the keys of a line: weeks and values in turn; …ln takes the logarithm of the weeks, …median the median of all slopes.
+func fitted(name string, args []float64) float64 {
+	var x, y, all []float64
+	for i := 0; i+1 < len(args); i += 2 {
+		week := args[i]
+		if strings.HasSuffix(name, "ln") {
+			week = math.Log(week)
+		}
+		for j := range x {
+			if x[j] != week {
+				all = append(all, (args[i+1]-y[j])/(week-x[j]))
+			}
+		}
+		x, y = append(x, week), append(y, args[i+1])
+	}
+	n := float64(len(x))
+	var sx, sy, sxx, sxy float64
+	for i := range x {
+		sx, sy, sxx, sxy = sx+x[i], sy+y[i], sxx+x[i]*x[i], sxy+x[i]*y[i]
+	}
+	slope := (n*sxy - sx*sy) / (n*sxx - sx*sx)
+	switch strings.TrimSuffix(name, "ln") {
+	case "slope":
+		return slope
+	case "intercept":
+		return (sy - slope*sx) / n
+	case "slopemedian":
+		return midst(all)
+	case "interceptmedian":
+		return midst(y) - midst(all)*midst(x)
+	}
+	panic("no function " + name)
+}
+
+func midst(a []float64) float64 {
+	a = slices.Sorted(slices.Values(a))
+	return (a[(len(a)-1)/2] + a[len(a)/2]) / 2
 }
 
 // words takes a sum apart; a word that no bracket follows is a unit and is left out.
@@ -179,4 +229,25 @@ func words(sum string) (out []string) {
 		i = j
 	}
 	return out
+}
+
+// The pocket calculator is itself tried with the keys that no shipped page shows yet.
+func TestPocketKeys(t *testing.T) {
+	for sum, want := range map[string]float64{
+		"1.96 × sqrt(2) × 3.49 %":                                                               1.96 * math.Sqrt2 * 3.49,
+		"100 × 40 kg ÷ (48.8 + 53.8 × exp(−0.075 × 8))":                                         4000 / (48.8 + 53.8*math.Exp(-0.6)),
+		"max(1, −ln((100 × 40 kg ÷ 80 kg − 48.8) ÷ 53.8) ÷ 0.075)":                              -math.Log(1.2/53.8) / 0.075,
+		"sum(1, 2, 3) + exp(ln(2))":                                                             8,
+		"slope(12 weeks, 58 %, 16 weeks, 66 %, 20 weeks, 71 %, 24 weeks, 77 %, 28 weeks, 81 %)": 1.425,
+		"intercept(12, 58, 16, 66, 20, 71, 24, 77, 28, 81)":                                     42.1,
+		"slopemedian(1, 9, 2, 15, 3, 19, 4, 20, 10, 45, 12, 55, 18, 78)":                        4,
+		"interceptmedian(1, 9, 2, 15, 3, 19, 4, 20, 10, 45, 12, 55, 18, 78)":                    4,
+	} {
+		if got, err := work(sum); err != nil || math.Abs(got-want) > 1e-9 {
+			t.Errorf("%s = %v, %v; wanted %v", sum, got, err, want)
+		}
+	}
+	if got, err := work("exp((90 − interceptln(12, 58, 16, 66, 20, 71, 24, 77, 28, 81)) ÷ slopeln(12, 58, 16, 66, 20, 71, 24, 77, 28, 81))"); err != nil || math.Abs(got-39.218) > 5e-4 {
+		t.Errorf("log-time comes to 90 in week %v, %v; wanted 39.218", got, err)
+	}
 }

@@ -275,16 +275,21 @@ func TestRule18b_NotBeforeOnThePage(t *testing.T) {
 	}
 }
 
-// Rule 23: from a logged set. Logs are not read: until they are, a folder of them is a mistake, so that nobody takes one for
-// the plan of the next week.
-func TestRule23_LogsAreNotReadYet(t *testing.T) {
+// Rule 23: a load from a logged set, on the road that a clinic takes: the demo's heron-07 has lifted no leg curl, and its log
+// gives the other leg's. Its steps end in the log's own line, and without the log the weight is to be found.
+func TestRule23c_ALoadFromTheDemosLog(t *testing.T) {
+	const id = "leg-curl-machine.left.w1.load"
 	files := demoFiles(t)
-	files["clients/tern-04/logs/2026-04-27.json"] = files["clients/tern-04/note.md"]
-	done := open(t, files).Plan("tern-04")
-	if len(done.Faults.Wrong()) == 0 {
-		t.Fatal("logs are taken: then the step up from a logged set needs its test")
+	name := "clients/heron-07/logs/2026-04-06.json"
+	house := open(t, files)
+	why, ok := page.WhyText(house.Plan("heron-07").Plan, id, house.Line)
+	if !ok || !strings.Contains(why, "70 lb") || !regexp.MustCompile(regexp.QuoteMeta(name)+`:\d+, done\[`).MatchString(why) {
+		t.Errorf("%s", why)
 	}
-	t.Skip("rule 23 is not carried out: a log is refused by name, so no load steps up from one")
+	delete(files, name)
+	if why, ok := page.WhyText(open(t, files).Plan("heron-07").Plan, id, nil); ok {
+		t.Errorf("a load without lift and log: %s", why)
+	}
 }
 
 // Rule 30: every page carries the plan for a flare of 48 hours, and says what a swollen knee does.

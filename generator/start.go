@@ -38,8 +38,12 @@ func (h *House) StartBlock(c *client.Client, on unit.Day) (Started, error) {
 	number, starts, weeks, by := 1, on, 4, ""
 	if b := c.Block(); b != nil {
 		number, weeks, by = b.Number+1, b.Weeks, b.By
+		free := b.Starts.AddWeeks(b.Weeks)
 		if starts.IsZero() {
-			starts = b.Starts.AddWeeks(b.Weeks)
+			starts = free
+		}
+		if starts.Before(free) {
+			return Started{}, h.overlaps(c, b, starts, free)
 		}
 	}
 	if starts.IsZero() {
@@ -49,6 +53,13 @@ func (h *House) StartBlock(c *client.Client, on unit.Day) (Started, error) {
 		"code": c.Code, "number": fmt.Sprint(number), "starts": starts.String(), "weeks": fmt.Sprint(weeks),
 		"visit": starts.AddWeeks(weeks).String(), "therapist": h.therapist(by),
 	})
+}
+
+// overlaps refuses a block that would begin while the last one runs: where that stands, and the next free day.
+func (h *House) overlaps(c *client.Client, last *client.Block, starts, free unit.Day) error {
+	at := last.At.At("starts")
+	return fmt.Errorf("%s:%d: block %d runs to %s, so no block can begin on %s; begin on %s or later, or shorten block %d: paceleaf start block %s --on %s",
+		at.File, h.Line(at), last.Number, free.AddDays(-1), starts, free, last.Number, c.Code, free)
 }
 
 // therapist is the given one, else the first of the clinic.

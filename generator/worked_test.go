@@ -24,6 +24,10 @@ emergency = "999"
 who = "clinic"
 number = "020 7946 0000"
 hours = "always"
+[[phone]]
+who = "surgeon's ward"
+number = "020 7946 0263"
+hours = "day and night"
 [[therapist]]
 id = "imbali"
 name = "Imbali R."

@@ -6,6 +6,7 @@ import (
 
 func (a *app) build() *cobra.Command {
 	var workers int
+	var on string
 	c := &cobra.Command{
 		Use:   "build",
 		Short: "Make the pages of all clients into a folder",
@@ -13,12 +14,16 @@ func (a *app) build() *cobra.Command {
 
   OUT/hand/CLIENT/handout.html, handout.md     what the client gets (a draft until it is signed)
   OUT/desk/CLIENT/worksheet.html, plan.json    the therapist's alone
-  OUT/desk/overview.html                       all clients
+  OUT/desk/overview.html                       all clients: who needs you first, as of today or of --on
 
 Only what has changed is made again. A client with a mistake keeps its earlier pages and is listed; then the exit code is 1.`,
 		Example: "  paceleaf build\n  paceleaf build --clinic saltmarsh --out /media/stick/pages",
 		Args:    noArgs,
 		RunE: func(*cobra.Command, []string) error {
+			var err error
+			if a.on, err = day(on); err != nil {
+				return err
+			}
 			house, err := a.open()
 			if err != nil {
 				return err
@@ -29,6 +34,7 @@ Only what has changed is made again. A client with a mistake keeps its earlier p
 	c.Flags().StringVar(&a.outDir, "out", "", "where the pages go (default CLINIC/out)")
 	_ = c.MarkFlagDirname("out")
 	c.Flags().IntVar(&workers, "workers", 0, "how many clients at once (default: one for each core)")
+	c.Flags().StringVar(&on, "on", "", "the day that the overview is for (default today)")
 	a.strictFlag(c)
 	return c
 }

@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"maps"
 	"path/filepath"
 
 	"github.com/spf13/cobra"
@@ -33,6 +34,8 @@ builds its pages. --on moves all its dates by whole weeks, so that a block is un
 			if err != nil {
 				return err
 			}
+			a.on = generator.DemoDay(files)
+			maps.Copy(files, generator.Schemas(generator.SchemaFolder))
 			if err := site.Fill(dir, files); err != nil {
 				return err
 			}

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"errors"
 	"fmt"
 	"path/filepath"
 
@@ -12,7 +13,7 @@ import (
 func (a *app) hold() *cobra.Command {
 	var from, reason, by string
 	c := &cobra.Command{
-		Use:   "hold CLIENT",
+		Use:   "hold CLIENT --reason REASON",
 		Short: "Call a pause between visits, and make its page",
 		Long: `Hold adds one file to the client's folder and builds: the client's page then says that hard work of the knee is paused,
 and OUT/hand/CLIENT/hold.html is the one page to send. The pause stands until a later test day has looked at the knee.`,
@@ -21,7 +22,7 @@ and OUT/hand/CLIENT/hold.html is the one page to send. The pause stands until a 
 		ValidArgsFunction: a.codes,
 		RunE: func(_ *cobra.Command, args []string) error {
 			if reason == "" {
-				return usageError{fmt.Errorf(`hold needs a reason; write --reason "swelling: …" (pain, swelling or surgeon, more words after a colon)`)}
+				return usageError{errors.New(`it needs a reason; write --reason "swelling: …" (pain, swelling or surgeon, more words after a colon)`)}
 			}
 			when, err := day(from)
 			if err != nil {

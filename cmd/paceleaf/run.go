@@ -38,7 +38,7 @@ func run(args []string, out, errs io.Writer) int {
 	root.SetArgs(args)
 	root.SetOut(out)
 	root.SetErr(errs)
-	err := root.Execute()
+	verb, err := root.ExecuteC()
 	var usage usageError
 	switch {
 	case err == nil:
@@ -46,8 +46,7 @@ func run(args []string, out, errs io.Writer) int {
 	case errors.Is(err, errInput):
 		return exitInput
 	case errors.As(err, &usage), !a.started:
-		fmt.Fprintln(errs, "paceleaf:", err)
-		fmt.Fprintln(errs, "See: paceleaf --help")
+		fmt.Fprint(errs, misused(verb, err))
 		return exitUsage
 	}
 	fmt.Fprintln(errs, "paceleaf:", err)
@@ -60,7 +59,8 @@ type app struct {
 	clinic    string
 	outDir    string
 	strict    bool
-	started   bool // the arguments were right; what fails now is the work
+	on        unit.Day // the day that the overview is for; zero: today
+	started   bool     // the arguments were right; what fails now is the work
 }
 
 func (a *app) root() *cobra.Command {
@@ -76,8 +76,10 @@ Begin here:
   paceleaf check                      every mistake, with file and line
   paceleaf build                      pages into out/
   paceleaf why tern-04                where each number comes from
+  paceleaf keys test                  every key of a kind of file, with examples
 
 It computes; it decides nothing. A licensed professional reads and signs what it makes.`,
+		Example:          "  paceleaf check --clinic saltmarsh",
 		SilenceUsage:     true,
 		SilenceErrors:    true,
 		Args:             verbs,
@@ -87,7 +89,7 @@ It computes; it decides nothing. A licensed professional reads and signs what it
 	root.PersistentFlags().StringVar(&a.clinic, "clinic", ".", "the clinic's folder")
 	_ = root.MarkPersistentFlagDirname("clinic")
 	root.SetFlagErrorFunc(badFlag)
-	root.AddCommand(a.demo(), a.start(), a.check(), a.build(), a.why(), a.hold(), a.version())
+	root.AddCommand(a.demo(), a.start(), a.check(), a.build(), a.why(), a.hold(), a.keys(), a.version())
 	return root
 }
 
@@ -97,7 +99,11 @@ func (a *app) files() (generator.Files, error) {
 	if err != nil {
 		return generator.Files{}, fmt.Errorf("the clinic's folder %s cannot be opened; name another by --clinic", a.clinic)
 	}
-	return generator.Files{Clinic: root.FS(), Programs: programs.FS, Templates: templates.FS, Version: Version}, nil
+	on := a.on
+	if on.IsZero() {
+		on = today()
+	}
+	return generator.Files{Clinic: root.FS(), Programs: programs.FS, Templates: templates.FS, Version: Version, Today: on}, nil
 }
 
 // open reads what all clients share; its mistakes are printed.

@@ -17,8 +17,9 @@ func (a *app) start() *cobra.Command {
 		Short: "Begin a file: clinic, client, test or block",
 		Long: `Start adds one commented file to fill in, and never changes a file that is there. Put your own in the place of
 every "?"; paceleaf check says what is still missing.`,
-		Args: verbs,
-		RunE: func(c *cobra.Command, _ []string) error { return c.Help() },
+		Example: "  paceleaf start client tern-04\n  paceleaf start test tern-04 --on 2026-05-04\n  paceleaf start block tern-04",
+		Args:    verbs,
+		RunE:    func(c *cobra.Command, _ []string) error { return c.Help() },
 	}
 	c.AddCommand(a.startClinic(), a.startClient(), a.startTest(), a.startBlock())
 	return c
@@ -39,11 +40,14 @@ func (a *app) startClinic() *cobra.Command {
 			if err != nil {
 				return err
 			}
-			if err := site.Fill(dir, map[string][]byte{file.Name: file.Data}); err != nil {
+			files := generator.Schemas(generator.SchemaFolder)
+			files[file.Name] = file.Data
+			if err := site.Fill(dir, files); err != nil {
 				return err
 			}
 			a.clinic = dir
-			return a.added(file, "Then: paceleaf start client CODE")
+			schemas := filepath.Join(dir, filepath.FromSlash(generator.SchemaFolder))
+			return a.added(file, schemas+"  for editors that complete and check TOML\nThen: paceleaf start client CODE")
 		},
 	}
 }

@@ -12,7 +12,8 @@ func (a *app) why() *cobra.Command {
 		Use:   "why CLIENT [ID]",
 		Short: "Say where a number comes from, down to the file and line in which it was typed",
 		Long: `Why prints a number's chain: each sum as it can be redone with a pocket calculator, the rule and its source, and the
-file and line of what was typed. Without an ID it lists all numbers of the client's newest block.`,
+file and line of what was typed. Without an ID it lists what can be asked of the client's newest block, in groups. A load
+that is paused has no number: then it says what called the pause, and what it waits for.`,
 		Example:           "  paceleaf why tern-04\n  paceleaf why tern-04 leg-press-single.left.w1.load\n  paceleaf why tern-04 --json",
 		Args:              args(1, 2, "the client's code, and perhaps an id"),
 		ValidArgsFunction: a.codes,
