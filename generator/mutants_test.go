@@ -46,7 +46,7 @@ var mutants = []mutant{
 	{"at most is below", "plan/criteria.go", "return found <= wanted", "return found < wanted"},
 	{"the higher ratio governs", "plan/criteria.go", "m.Number = min(m.Number, preop.Number)", "m.Number = max(m.Number, preop.Number)"},
 	{"lift day is still limited", "plan/limits.go", "d.Before(w.Lifts)", "!d.After(w.Lifts)"},
-	{"the earlier word stands", "plan/limits.go", "case w.Said.After(kept[i].Said)", "case w.Said.Before(kept[i].Said)"},
+	{"the earlier word stands", "plan/limits.go", "o.Said.After(w.Said)", "o.Said.Before(w.Said)"},
 	{"shipped beside the surgeon's", "plan/limits.go", "return !w.early }) {", "return w.early }) {"},
 	{"the looser grade", "plan/allowance.go", "b.Grade.Rank() < a.Grade.Rank()", "b.Grade.Rank() > a.Grade.Rank()"},
 	{"the larger part of weight", "plan/allowance.go", "b != nil && *b < *a", "b != nil && *b > *a"},

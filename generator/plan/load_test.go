@@ -287,7 +287,7 @@ func TestRule06_OverridesNeverLoosen(t *testing.T) {
 	for _, row := range []struct{ name, block, loads, reach, why string }{
 		{"less", override("side = \"left\"\nplates_kg = 40\nreason = \"wish\""), "40 40 40 40 40 40", "0-90", ""},
 		{"more", override("side = \"left\"\nplates_kg = 80\nreason = \"wish\""), "52.5 55 55 57.5 57.5 60", "0-90", "never above what was computed"},
-		{"more by the surgeon", override("side = \"left\"\nplates_kg = 80\nreason = \"surgeon: asked for it\""), "80 80 80 80 80 80", "0-90", "his word"},
+		{"more by the surgeon", override("side = \"left\"\nplates_kg = 70\nreason = \"surgeon: asked for it\""), "70 70 70 70 70 70", "0-90", "his word"},
 		{"between the steps", override("side = \"left\"\nplates_kg = 41\nreason = \"wish\""), "40 40 40 40 40 40", "0-90", "cut to the step like every load"},
 		{"the other leg", override("side = \"right\"\nplates_kg = 40\nreason = \"wish\""), "52.5 55 55 57.5 57.5 60", "0-90", "it names the other leg"},
 		{"tighter range", override("side = \"left\"\nrange_deg = [0, 50]\nreason = \"pain\""), "52.5 55 55 57.5 57.5 60", "0-50", ""},

@@ -39,6 +39,7 @@ type Plan struct {
 	Dates         []DateLine
 	Symptoms      Symptoms
 	Flags         []Flag
+	mistakes      []Mistake // what only shows while the plan is made
 	Overrides     []AppliedOverride
 	CameBack      []CameBack // what logs told of the block before and of this one
 }
