@@ -16,6 +16,7 @@ import (
 	"paceleaf/generator/source"
 	"paceleaf/generator/unit"
 	"paceleaf/generator/words"
+	"paceleaf/site"
 )
 
 // Files are the three folders that pages are made of: the clinic's own, and what ships with Paceleaf.
@@ -107,13 +108,16 @@ var known = map[string]bool{"clinic.toml": true, "clients": true, "days": true, 
 // strangers are names at the top of the folder that mean nothing: misspelt, they would be passed over in silence.
 func (h *House) strangers() (faults source.Faults) {
 	for _, e := range h.folder.List(".") {
-		if !known[e.Name] && !passedOver(e.Name) {
+		if !known[e.Name] && !passedOver(e.Name) && !h.ours(e) {
 			faults.Add(source.Fault{File: e.Name, What: "a file or folder of this name is not known here",
 				Instead: "a clinic's folder holds clinic.toml, clients/, days/, programs/, templates/ and out/"})
 		}
 	}
 	return append(faults, h.strangersBelow()...)
 }
+
+// ours reports whether a folder is one that build --out has written: it holds our own list of pages.
+func (h *House) ours(e source.Entry) bool { return e.Dir && h.folder.Exists(e.Name+"/"+site.Manifest) }
 
 // passedOver are names that people keep beside their work and that mean nothing to us.
 func passedOver(name string) bool {

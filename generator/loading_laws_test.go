@@ -80,7 +80,7 @@ device = [
 			"[setup.prone-curl]\ndevice = \"weights\"\nleft.arm_cm = 36\nright.arm_cm = 36\nshank_cm = 40\n",
 		"blocks/1.toml": "starts = 2026-04-06\nweeks = 3\nby = \"imbali\"\n[cuffed]\nby = \"imbali\"\n",
 		"tests/2026-04-06.toml": "mass_kg = 66\npain_worst = 1\npain_next_morning = 0\npain_kind = \"ache\"\neffusion = \"zero\"\nleft.lacks_extension_deg = 0\nleft.flexion_deg = 140\nright.lacks_extension_deg = 0\nright.flexion_deg = 140\nleft.occlusion_mmhg = 183\nright.occlusion_mmhg = 177\n" +
-			lifted("leg-press-single", "61 kg x 7+1", "93 kg x 8+0") + lifted("leg-curl-machine", "41 kg x 8+0", "43 kg x 6+2") + lifted("knee-extension-machine", "70 lb x 7+0", "90 lb x 9+0") +
+			lifted("leg-press-single", "60 kg x 7+1", "92.5 kg x 8+0") + lifted("leg-curl-machine", "30 kg x 8+0", "45 kg x 6+2") + lifted("knee-extension-machine", "70 lb x 7+0", "90 lb x 9+0") +
 			lifted("split-squat-weights", "14 kg x 12+1", "15 kg x 12+2") + lifted("prone-curl", "5 kg x 12+0", "6 kg x 12+0") +
 			"[[lift]]\nexercise = \"leg-curl-band\"\nrange_deg = [0, 120]\nleft.stretched_cm = 150\nleft.reps = 11\nleft.reserve = 0\nright.stretched_cm = 160\nright.reps = 12\nright.reserve = 0\n",
 	}

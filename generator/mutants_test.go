@@ -51,7 +51,7 @@ var mutants = []mutant{
 	{"the looser grade", "plan/allowance.go", "b.Grade.Rank() < a.Grade.Rank()", "b.Grade.Rank() > a.Grade.Rank()"},
 	{"the larger part of weight", "plan/allowance.go", "b != nil && *b < *a", "b != nil && *b > *a"},
 	{"three times the weaker leg", "plan/load.go", "unit.Kilograms(2*float64(w))", "unit.Kilograms(3*float64(w))"},
-	{"no step back", "plan/load.go", "const stepBackTo = 0.9", "const stepBackTo = 1.0"},
+	{"no step back", "plan/wayback.go", "const stepBackTo = 0.9", "const stepBackTo = 1.0"},
 	{"deeper than tested", "plan/load.go", "w.Range.MostBent > tested.MostBent", "w.Range.MostBent > tested.MostBent+30"},
 	{"hold ignored", "plan/hold.go", "h := c.Held(b); h != nil", "h := c.Held(b); false && h != nil"},
 	{"2+ goes on", "plan/symptoms.go", "case c.held == 0 && grade >= two:", "case c.held == 0 && grade > two:"},

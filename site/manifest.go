@@ -31,6 +31,9 @@ const (
 	manifestHead = `{"format":1,`
 )
 
+// Manifest is the name of the list of all that was written to a folder: a folder that holds it is ours.
+const Manifest = manifestName
+
 // unknown is the size of a file of which only the path is known.
 const unknown = -1
 

@@ -319,6 +319,7 @@ func (r *reader) override(o Override) {
 	if o.Sets == nil && o.Reps == nil && o.Reserve == nil && !o.Plates.OK() && o.Range == nil && !o.Leave {
 		r.wrong(o.At, "an override that sets nothing", "write sets, reps, reserve, plates_kg, range_deg or leave_out = true")
 	}
+	r.surgeonsWord(o)
 	word, _, _ := strings.Cut(o.Reason, ":")
 	if o.Reason != "" && !slices.Contains(reasons, strings.TrimSpace(word)) {
 		r.wrong(o.At.At("reason"), fmt.Sprintf("reason %q does not begin with a known word", o.Reason),

@@ -20,6 +20,7 @@ func (h handout) symptoms() Part {
 		paragraph("", h.because()),
 		paragraph("", h.only()),
 		paragraph("", h.firstWeek()),
+		paragraph("", h.noImpactUntil()),
 		paragraph("", h.goesOnLead(key)),
 		bullets("goes-on", h.goesOn(key)...),
 		paragraph("", w.Say("now."+key+"-until")),
@@ -68,6 +69,14 @@ func (h handout) firstWeek() string {
 		return ""
 	}
 	return h.w.Say("now.first-week", "knee", h.kneeIn(h.side()))
+}
+
+// noImpactUntil says how long jumping and running rest after a step back of more than one session.
+func (h handout) noImpactUntil() string {
+	if h.Symptoms.Action != plan.StepBack || h.Symptoms.Level == "session" || h.Symptoms.Level == "exercise" {
+		return ""
+	}
+	return h.w.Say("now.no-impact-until")
 }
 
 // paused reports whether hard work rests for now.

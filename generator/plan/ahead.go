@@ -5,6 +5,34 @@ import (
 	"strings"
 )
 
+// openedAhead asks about activities that were opened while something was still missing, in one line a client (rules 17).
+func openedAhead(p *Plan) []Mistake {
+	says, first := aheadOf(p.Activities), ""
+	for _, a := range p.Activities {
+		if len(a.Ahead) > 0 && first == "" {
+			first = a.Activity.ID
+		}
+	}
+	for i := range p.Client.Opened {
+		if o := &p.Client.Opened[i]; o.ID == first && says != "" {
+			return []Mistake{{At: o.At.At("id"), Ask: true, What: "opened ahead of what was earned: " + says,
+				Instead: "type the tests that bear it out, waive by name with a reason, or take the opening back"}}
+		}
+	}
+	return nil
+}
+
+// aheadOf names what was opened ahead and what was missing on that day.
+func aheadOf(all []ActivityState) string {
+	var says []string
+	for _, a := range all {
+		if len(a.Ahead) > 0 {
+			says = append(says, fmt.Sprintf("%s on %s without %s", a.Activity.ID, a.OpenedFrom, strings.Join(a.Ahead, ", ")))
+		}
+	}
+	return strings.Join(says, "; ")
+}
+
 // stageAhead asks about a recorded stage that the tests do not bear out (rules 16). The stage is the therapist's: nothing is
 // taken back.
 func stageAhead(p *Plan) []Mistake {

@@ -27,6 +27,7 @@ type planner struct {
 	plan     *Plan
 	logs
 	things map[string]string // exercise -> slot that first used its ids
+	missed map[string]int    // exercise and leg -> weeks without it, where its load begins a step lower
 }
 
 // fillSlots makes the prescriptions of all slots that a session uses, in the order of the sessions.
@@ -116,13 +117,17 @@ func (p *planner) dose(slot *program.Slot, e *program.Exercise, side unit.Side, 
 	if why := p.override(&d, e, side); why != "" {
 		return d, why
 	}
-	if w.Number == 1 && p.backs(e, side) && d.Dose.Sets != nil && *d.Dose.Sets > 1 {
+	if p.setLess(e, side, w.Number) && d.Dose.Sets != nil && *d.Dose.Sets > 1 {
 		fewer := *d.Dose.Sets - 1
 		d.Dose.Sets = &fewer
 	}
 	l := p.newLoader(p.thing(slot, e), e, slot, side, w.Place, device)
-	if why := l.fill(&d, w.Number-1-p.delay(e, side)); why != "" {
+	l.weeksEarned = l.earned(w.Number)
+	if why := l.fill(&d, l.growth); why != "" {
 		return d, why
+	}
+	if l.tooLightBefore(w.Number) {
+		return d, lighterThanPin
 	}
 	p.overrideLoad(&d, l)
 	l.holdTarget(&d)
@@ -143,15 +148,6 @@ func (p *planner) testedRange(e *program.Exercise, side unit.Side, device *clien
 		return &met
 	}
 	return reach
-}
-
-// delay is by how many weeks the growth begins later: stay and step back repeat the first week's load.
-func (p *planner) delay(e *program.Exercise, side unit.Side) int {
-	held := p.symptoms.Level == "session" && p.symptoms.Action.Rank() >= Pause.Rank() // over after the first week, which then earned nothing
-	if p.symptoms.Action == Stay || p.symptoms.Action == StepBack || held || p.backs(e, side) {
-		return 1
-	}
-	return 0
 }
 
 // role says what a leg is to the client.
@@ -197,14 +193,6 @@ func (p *planner) unopened(e *program.Exercise) string {
 		}
 	}
 	return ""
-}
-
-// backs reports whether a leg steps back in an exercise: for the whole knee, or for this exercise alone.
-func (p *planner) backs(e *program.Exercise, side unit.Side) bool {
-	if side != unit.Both && !p.own(side) && !p.knees.sameDay(side) {
-		return false
-	}
-	return p.symptoms.Action == StepBack || slices.Contains(p.symptoms.Exercises, e.ID)
 }
 
 // loadsKnee reports whether an exercise is loaded or impact work of the knee.

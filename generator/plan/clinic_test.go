@@ -323,10 +323,22 @@ func pull(test, left, right string) string {
 func lift(exercise, more, left, right string) string {
 	s := fmt.Sprintf("[[lift]]\nexercise = %q\n%s\n", exercise, more)
 	if left != "" {
-		s += fmt.Sprintf("left = %q\n", left)
+		s += "left = " + setOf(left) + "\n"
 	}
 	if right != "" {
-		s += fmt.Sprintf("right = %q\n", right)
+		s += "right = " + setOf(right) + "\n"
 	}
 	return s
+}
+
+// setOf is a set as it is typed: "60 kg x 8+0" is what is put on; "moved 51 kg x 8+0" is all that moves, which need be no setting of
+// a device.
+func setOf(set string) string {
+	var load float64
+	var marked string
+	var reps, reserve int
+	if n, _ := fmt.Sscanf(set, "moved %g %s x %d+%d", &load, &marked, &reps, &reserve); n == 4 {
+		return fmt.Sprintf("{ moved_%s = %g, reps = %d, reserve = %d }", marked, load, reps, reserve)
+	}
+	return fmt.Sprintf("%q", set)
 }

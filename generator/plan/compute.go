@@ -27,8 +27,9 @@ func Compute(clinic *client.Clinic, p *program.Program, c *client.Client) (*Plan
 		mistakes = append(mistakes, knees.of[side].contradictions()...)
 		mistakes = append(mistakes, knees.of[side].saidTogether(b.Starts)...)
 	}
-	tested, refused := knees.refusals(p, c)
-	mistakes = append(mistakes, refused...)
+	lifted, unsure := liftsOnDevices(clinic, p, c)
+	tested, refused := knees.refusals(p, lifted)
+	mistakes = slices.Concat(mistakes, unsure, refused)
 	mistakes = append(mistakes, unknownLogged(p, c)...)
 	if wrong(mistakes) {
 		return nil, mistakes
@@ -39,7 +40,7 @@ func Compute(clinic *client.Clinic, p *program.Program, c *client.Client) (*Plan
 	if wrong(mistakes) {
 		return nil, mistakes
 	}
-	return plan, slices.Concat(mistakes, guardian(plan), stageAhead(plan))
+	return plan, slices.Concat(mistakes, guardian(plan), stageAhead(plan), openedAhead(plan))
 }
 
 // wrong reports whether one of them is a mistake and not a question.
@@ -88,14 +89,15 @@ func assemble(clinic *client.Clinic, p *program.Program, c, tested *client.Clien
 	stage := judge.stage(findings)
 	plan := &Plan{Clinic: clinic, Program: p, Client: c, Block: b, Event: event, AsOf: asOf, Found: found, Stage: stage}
 	plan.Symptoms = symptoms(found, event.Date)
-	plan.Symptoms.revised(c, b, event, symptoms(findings(lastWord(tested, b)), event.Date))
+	newer := findings(lastWord(tested, b))
+	plan.Symptoms.revised(c, b, event, symptoms(newer, event.Date))
 	plan.Weeks = weeksOf(clinic, c, b, event, stage)
 	for i := range b.Overrides {
 		plan.Overrides = append(plan.Overrides, AppliedOverride{Override: &b.Overrides[i]})
 	}
 	planner := &planner{program: p, client: c, event: event, block: b, found: found, knees: k, phase: stage.Set,
-		symptoms: plan.Symptoms, weeks: plan.Weeks, plan: plan, logs: l, things: map[string]string{}}
-	plan.Activities = judge.activities(clinic, k, plan.Symptoms)
+		symptoms: plan.Symptoms, weeks: plan.Weeks, plan: plan, logs: l, things: map[string]string{}, missed: map[string]int{}}
+	plan.Activities = judge.activities(clinic, k, plan.Symptoms, findings, newer)
 	plan.Changes, plan.Trends = changes(found, p.Errors), trends(stage, plan.Activities, found, event)
 	plan.Groups = groups(clinic, c, event, found, asOf)
 	plan.Goals = judge.goals(k)

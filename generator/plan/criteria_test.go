@@ -207,13 +207,14 @@ func TestRule17_Activities(t *testing.T) {
 		{"everything earned", "", good, "2026-05-04", "closed", "the tool opens nothing"},
 		{"opened", run, good, "2026-05-04", "open", ""},
 		{"opened, no test since", run, good, "2026-03-02", "open", "a test that has grown old closes nothing"},
-		{"opened, nothing earned", run, calm, "2026-05-04", "open", "the therapist decides; what is missing is said"},
+		{"opened, no strength earned", run, straightKnees, "2026-05-04", "open", "the therapist decides; what is missing is said"},
 		{"opened tomorrow", opened("running", "2026-05-05"), good, "2026-05-04", "closed", ""},
 		{"swelling 1+", run, "effusion = \"1+\"\n", "2026-05-04", "suspended", "trace or less for impact"},
-		{"swelling trace", run, "effusion = \"trace\"\n", "2026-05-04", "open", ""},
+		{"pain and extension never looked at", run, "effusion = \"trace\"\n", "2026-05-04", "suspended", "what nobody may waive is looked at first"},
+		{"nothing ever looked at", run, "mass_kg = 64\n", "2026-05-04", "suspended", ""},
 		{"swelling 2+", run, "effusion = \"2+\"\n", "2026-05-04", "suspended", "and a pause"},
 		{"lost extension", run, "left.lacks_extension_deg = 2\n", "2026-05-04", "suspended", ""},
-		{"the other knee lacks", run, "right.lacks_extension_deg = 2\n", "2026-05-04", "open", "not the event's knee"},
+		{"the other knee lacks", run, calm + "left.lacks_extension_deg = 0\nright.lacks_extension_deg = 2\n", "2026-05-04", "open", "not the event's knee"},
 		{"surgeon", run + limit("running", "allowed = false", "2026-04-20", "2026-06-01", "surgeon", "Dr Auk", "2026-04-20"), good, "2026-05-04", "suspended", "an instruction"},
 		{"surgeon, lifted", run + limit("running", "allowed = false", "2026-04-20", "2026-05-04", "surgeon", "Dr Auk", "2026-04-20"), good, "2026-05-04", "open", "the first day without it"},
 		{"of another operation", opened("running", "2025-09-01"), good, "2026-05-04", "closed", "opened before this operation: it opens nothing after it"},
@@ -237,7 +238,7 @@ func TestRule17_Activities(t *testing.T) {
 
 // Rule 17: what opens one activity opens no other.
 func TestRule17_EachActivityAlone(t *testing.T) {
-	p := who{starts: "2026-05-04", stages: "run 2026-03-30", more: opened("running", "2026-04-06")}.plan(t)
+	p := who{starts: "2026-05-04", stages: "run 2026-03-30", more: opened("running", "2026-04-06"), tests: map[string]string{"2026-05-04": straightKnees}}.plan(t)
 	if len(p.Activities) < 3 {
 		t.Fatalf("only %d activities", len(p.Activities))
 	}

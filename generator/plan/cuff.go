@@ -37,7 +37,8 @@ func (l *loader) cuffed(w *WeekDose) (passOver string) {
 	}
 	share := basis.Given(l.slot.ID+".cuff-load", byDose, l.slot.Cuffed.Load, "load of slot "+l.slot.ID)
 	load := basis.Try2(l.weekID(w.Week, "cuff-load"), formula.ByCuffLoad, formula.CuffLoad, l.max, share)
-	load = l.steppedBack(l.stepUp(load, w.Week), w)
+	load = l.stepUp(load, w.Week)
+	load = l.steppedBack(load, load, w)
 	if w.Plates = l.put(w.Week, load); !w.Plates.OK() {
 		return w.Plates.Why()
 	}

@@ -29,6 +29,9 @@ func (p *planner) flags() {
 	if s.Ahead {
 		p.flag("stage-ahead", s.Set.ID, "stage %s was set ahead of what was earned (%s): %v was not passed on %s", s.Set.ID, s.Earned.ID, missing(s.Short), s.Since)
 	}
+	if says := aheadOf(p.plan.Activities); says != "" {
+		p.flag("opened-ahead", "activities", "opened ahead of what was earned: %s", says)
+	}
 	if !s.Recorded {
 		p.flag("stage-not-recorded", s.Set.ID, "no [[stage]] is recorded: the first phase is taken")
 	}
@@ -44,6 +47,7 @@ func (p *planner) flags() {
 	p.flagLooks()
 	p.flagMeasured()
 	p.flagLoads()
+	p.flagMissed()
 	p.flagSteps()
 	p.flagDays()
 	p.flagRuns()

@@ -8,34 +8,34 @@ import (
 	"paceleaf/generator/unit"
 )
 
-// revised takes in what came to light after the block's first day, where it asks for more caution: a pause that the
-// therapist has called, test days that themselves ask for one, and what the client reports of more than one session.
-// Nothing that came later makes a page milder. A hold stands until the knee has been looked at again and that look asks
-// for no pause.
+// revised takes in what came to light after the block's first day: a pause that the therapist has called, what test days
+// ask for, and what the client reports of more than one session. Nothing that came later makes a page milder. A pause is of
+// the whole page; stay and step back hold from the week in which they came to light to the block's end. A hold stands until
+// the knee has been looked at again and found quiet.
 func (s *Symptoms) revised(c *client.Client, b *client.Block, event *client.Event, newer Symptoms) {
-	if h := c.Held(b); h != nil && !h.From.Before(event.Date) && (newer.pausedByLook() || !c.LookedAfter(h)) {
+	if h := c.Held(b); h != nil && !h.From.Before(event.Date) && (newer.unquiet() || !c.LookedAfter(h)) {
 		s.Held = h
-		s.take(Signal{Action: Pause, Level: "block", On: h.From, Code: "hold", Because: fmt.Sprintf("held from %s by %s (%s)", h.From, h.By, h.Reason)})
+		s.take(Signal{Action: Pause, Level: "block", On: h.From, Since: weekOf(b, h.From), Code: "hold", Because: fmt.Sprintf("held from %s by %s (%s)", h.From, h.By, h.Reason)})
 	}
-	if lasting, _ := newer.in(2); lasting.Rank() >= Pause.Rank() && (lasting.Rank() > s.Action.Rank() || s.Level == "session") {
-		s.On = newer.On
-		for _, g := range newer.Signals {
-			if g.Action.Rank() >= Pause.Rank() && g.Level != "session" {
-				s.take(g)
-			}
+	for _, g := range newer.Signals {
+		if g.On.After(b.Starts) && g.Level != "session" {
+			g.Since = weekOf(b, g.On)
+			s.take(g)
+			s.On = newer.On
 		}
 	}
 }
 
-// pausedByLook reports whether a test day asks for a pause.
-func (s *Symptoms) pausedByLook() bool {
-	return slices.ContainsFunc(s.Signals, func(g Signal) bool { return !g.Reported && g.Exercise == "" && g.Action.Rank() >= Pause.Rank() })
-}
+// weekOf is the week of the block in which a day lies, from 1.
+func weekOf(b *client.Block, on unit.Day) int { return max(0, on.WeeksSince(b.Starts)) + 1 }
 
-// take weighs one more signal: the strictest wins, of two alike the one that holds longer.
-func (s *Symptoms) take(g Signal) {
-	s.Signals = append(s.Signals, g)
-	s.weigh(g)
+// unquiet reports whether the newest looks still ask for something. Swelling that came down from a pause is quiet enough: it
+// has an action of its own.
+func (s *Symptoms) unquiet() bool {
+	return slices.ContainsFunc(s.Signals, func(g Signal) bool {
+		fell := g.Action == Stay && g.Code == "effusion"
+		return !g.Reported && g.Exercise == "" && g.Action.Rank() > NoAction.Rank() && !fell
+	})
 }
 
 // lastWord is the last day before the block ends on which a test day looked or the client reported.

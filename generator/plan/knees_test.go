@@ -169,7 +169,7 @@ func TestRule12c_ALegOperatedTooHasItsOwnSchedule(t *testing.T) {
 
 // Rules 12 and 17: a leg that was operated too does nothing of an activity that is not opened, though its own limits have lifted.
 func TestRule17c_ALegOperatedTooWaitsForTheTherapist(t *testing.T) {
-	jumping := "[[activity]]\nid = \"jumping\"\nkinds = [\"impact\"]\n[[activity.needs]]\nearliest_week = 14\n"
+	jumping := "[[activity]]\nid = \"jumping\"\nkinds = [\"impact\"]\n[[activity.needs]]\nearliest_week = 4\n"
 	limits := rows("impact", "", "4", "{ week = 0, allowed = false }")
 	for _, row := range []struct {
 		name, more string
@@ -181,7 +181,8 @@ func TestRule17c_ALegOperatedTooWaitsForTheTherapist(t *testing.T) {
 		{"operated too", operation("right", "2025-10-06"), "heel-raise-single", "heel-raise-single", "no activity is opened"},
 		{"operated too, opened", operation("right", "2025-10-06") + opened("jumping", "2026-03-02"), "side-hop", "side-hop", "the therapist has opened it"},
 	} {
-		w := who{other: "operated-too", starts: "2026-03-02", weeks: 1, more: row.more, files: bare(limits, jumping, `"side-hop", "heel-raise-single"`)}
+		w := who{other: "operated-too", starts: "2026-03-02", weeks: 1, more: row.more, files: bare(limits, jumping, `"side-hop", "heel-raise-single"`),
+			tests: map[string]string{"2026-03-02": straightKnees}}
 		w.files["programs/phases/settle.toml"] = strings.Replace(w.files["programs/phases/settle.toml"], "reps = 10\nreserve = 2\nweekly_percent = 2.5", "foot_contacts = 20", 1)
 		w.files["programs/exercises/side-hop.toml"] = "title = \"Side hop\"\ndescribe = \"Hop.\"\ntrains = [\"calf\"]\nkinds = [\"impact\"]\nside = \"one\"\n" +
 			"contraction = [\"stretch-shortening\"]\nresisted_by = \"foot-contacts\"\nactivity = \"jumping\"\nstanding = \"common practice\"\n"

@@ -33,7 +33,8 @@ func TestRule17b_TheRungOfALadder(t *testing.T) {
 		{"no ladder", opened("running", "2026-04-06") + onLevel("dancing", "2026-04-06", "2"), 1, "clients/tern-04/client.toml:21: no exercise of program acl-reconstruction has a ladder for dancing", "a level that has no effect is asked about"},
 	} {
 		t.Run(row.name, func(t *testing.T) {
-			w := who{starts: "2026-04-06", weeks: 1, more: row.more, files: bare(rows("kneeling", "", "", "{ week = 0, allowed = true }"), activities, `"stairs"`)}
+			w := who{starts: "2026-04-06", weeks: 1, more: row.more, files: bare(rows("kneeling", "", "", "{ week = 0, allowed = true }"), activities, `"stairs"`),
+				tests: map[string]string{"2026-04-06": straightKnees}}
 			w.files["programs/exercises/stairs.toml"] = stairs
 			p, faults := w.planned(t)
 			if !strings.Contains(faults.Error(), row.says) {

@@ -30,6 +30,7 @@ type loader struct {
 	body   *finding.Body // what moves of the body; nil: none
 	max    basis.Num[unit.Kilograms]
 	whyNot string // no lift that counts
+	weeksEarned
 }
 
 var byNoLift = basis.Rule{Name: "estimated maximum"}
@@ -167,7 +168,8 @@ func (l *loader) planned(w *WeekDose, growth int) basis.Num[unit.Kilograms] {
 	n := basis.Try2(l.weekID(w.Week, "to-failure"), formula.ByToFailure, formula.ToFailure, l.count("reps", w.Dose.Reps), l.count("reserve", w.Dose.Reserve))
 	share := l.way.Share(l.weekID(w.Week, "planned-share"), n)
 	load := basis.Of2(l.weekID(w.Week, "working-load"), formula.ByWorkingLoad, formula.WorkingLoad, l.max, share)
-	return l.steppedBack(l.grown(l.stepUp(load, w.Week), w.Week, growth), w)
+	load = l.stepUp(load, w.Week)
+	return l.steppedBack(load, l.steppedLower(l.grown(load, w.Week, growth), w.Week), w)
 }
 
 // moved is all that moves with what is put on.
@@ -214,21 +216,6 @@ func (l *loader) grown(load basis.Num[unit.Kilograms], week, growth int) basis.N
 	percent := basis.Given(l.slot.ID+".weekly-percent", byDose, l.slot.WeeklyPercent, "weekly growth of slot "+l.slot.ID)
 	weeks := basis.Given(fmt.Sprintf("%s.%d.growth-weeks", l.slot.ID, growth), byDose, unit.Weeks(growth), "weeks earned before this one")
 	return basis.Of3(l.weekID(week, "ceiling"), formula.ByCeiling, formula.Ceiling, load, percent, weeks)
-}
-
-// stepBackTo is what a step back leaves of a load at most; common practice, no source.
-const stepBackTo = 0.9
-
-var byStepBack = basis.Rule{Name: "step back: a step or a tenth less, whichever is more", Sum: "min($1 × 0.9, $1 − $2)", Source: "common practice, no source"}
-
-// steppedBack takes a step or a tenth off the first week's load where symptoms ask for it.
-func (l *loader) steppedBack(load basis.Num[unit.Kilograms], w *WeekDose) basis.Num[unit.Kilograms] {
-	if w.Week != 1 || !l.backs(l.e, l.side) {
-		return load
-	}
-	return basis.Of2(l.weekID(w.Week, "stepped-back"), byStepBack, func(x, s unit.Kilograms) unit.Kilograms {
-		return max(0, min(unit.Kilograms(stepBackTo*float64(x)), x-s))
-	}, load, stepOf(l.place, l.device))
 }
 
 // afterCut says what the cut load really asks: its share of the maximum and the repetitions left (rules 21).

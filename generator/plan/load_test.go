@@ -122,12 +122,12 @@ func TestRule21_StackWithAddOn(t *testing.T) {
 		why  string
 	}{
 		{"20 kg x 8+0", "16.25", "18.095: 15 and the add-on of 1.25 is 16.25; 20 would be too much"},
-		{"21 kg x 8+0", "16.25", "19.0 still"},
-		{"17 kg x 8+0", "15", "15.38: 16.25 would be too much"},
+		{"moved 21 kg x 8+0", "16.25", "19.0 still"},
+		{"moved 17 kg x 8+0", "15", "15.38: 16.25 would be too much"},
 		{"10 kg x 8+0", "6.25", "9.05: 5 and 1.25"},
-		{"6 kg x 8+0", "5", "5.43: the lightest pin"},
+		{"moved 6 kg x 8+0", "5", "5.43: the lightest pin"},
 		{"5 kg x 8+0", "-", "4.52 lies under the lightest pin: the slot's next choice"},
-		{"60 kg x 8+0", "40", "54.3: the stack ends at 40"},
+		{"moved 60 kg x 8+0", "40", "54.3: the stack ends at 40"},
 	} {
 		w := pressed("knee-extension-machine", row.set, "60 kg x 8+0", "")
 		w.weeks = 1
@@ -145,16 +145,16 @@ func TestRule21_StackWithAddOn(t *testing.T) {
 // Rule 21: nothing to put on is no load: a press of plates alone cannot be set to 0 kg, one with a carriage can.
 func TestRule21_NothingToPutOn(t *testing.T) {
 	w := pressed("leg-press-single", "2.5 kg x 8+0", "90 kg x 8+0", "")
-	if got := loads(w.plan(t), "leg-press-single", unit.Left); got != "- - - - - 2.5" {
-		t.Errorf("plates alone: %s; 2.26 grown by 2.5 %% reaches 2.5 in week 6 and not before", got)
+	if got := loads(w.plan(t), "leg-press-single", unit.Left); got != "- - - - - -" {
+		t.Errorf("plates alone: %s; 2.26 cannot be put on, and what is not done earns no growth", got)
 	}
 	w.place = "heavy"
 	w.more = "[setup.leg-press-single]\ndevice = \"big-press\"\n"
-	w.tests["2026-04-06"] = straightKnees + lift("leg-press-single", "range_deg = [0, 90]", "6 kg x 8+0", "90 kg x 8+0")
+	w.tests["2026-04-06"] = straightKnees + lift("leg-press-single", "range_deg = [0, 90]", "moved 51 kg x 8+0", "90 kg x 8+0")
 	if got := loads(w.plan(t), "leg-press-single", unit.Left); !strings.HasPrefix(got, "0 ") {
 		t.Errorf("51 moved is 46.1 worked: the carriage alone, 0 to put on: %s", got)
 	}
-	w.tests["2026-04-06"] = straightKnees + lift("leg-press-single", "range_deg = [0, 90]", "1 kg x 8+0", "90 kg x 8+0")
+	w.tests["2026-04-06"] = straightKnees + lift("leg-press-single", "range_deg = [0, 90]", "moved 46 kg x 8+0", "90 kg x 8+0")
 	if got := loads(w.plan(t), "leg-press-single", unit.Left); !strings.HasPrefix(got, "- ") {
 		t.Errorf("46 moved is 41.6 worked: the empty machine is too heavy: %s", got)
 	}
@@ -201,7 +201,6 @@ func TestRule24_FindYourWeight(t *testing.T) {
 		{"never lifted", "", "", "", "no lift", ""},
 		{"another exercise", strings.Replace(good, "leg-press-single", "squat", 1), "", "", "no lift", "a squat says nothing of a press"},
 		{"another machine", strings.Replace(good, "range_deg", "place = \"heavy\"\ndevice = \"big-press\"\nrange_deg", 1), "", "", "no lift", "loads never carry across machines"},
-		{"no device known", good, "none", "", "no lift", "the lift does not say on which machine"},
 		{"this leg not tested", lift("leg-press-single", "range_deg = [0, 90]", "", "90 kg x 8+0"), "", "", "not tested", "the other leg's lift says nothing of this one"},
 		{"not tested, with a reason", "[[lift]]\nexercise = \"leg-press-single\"\nrange_deg = [0, 90]\nleft.not_tested = \"swollen\"\nright = \"90 kg x 8+0\"\n", "", "", "swollen", "the reason is kept"},
 		{"stopped for pain", "[[lift]]\nexercise = \"leg-press-single\"\nrange_deg = [0, 90]\nleft.stopped_for_pain = true\nright = \"90 kg x 8+0\"\n", "", "", "stopped for pain", ""},
@@ -211,9 +210,6 @@ func TestRule24_FindYourWeight(t *testing.T) {
 		t.Run(row.name, func(t *testing.T) {
 			w := pressed("leg-press-single", "", "", "")
 			w.tests["2026-04-06"] = straightKnees + row.test
-			if row.more == "none" {
-				w.more = ""
-			}
 			p := w.plan(t)
 			d := dose(p, "leg-press-single", unit.Left, 1)
 			if d == nil || !d.FindYourWeight || d.Plates.OK() || !strings.Contains(d.Why, row.because) {
@@ -259,8 +255,8 @@ func TestRule25_BothLegs(t *testing.T) {
 	}{
 		{"capped", both("140 kg x 8+0") + lift("leg-press-single", "range_deg = [0, 90]", "60 kg x 8+0", "90 kg x 8+0"), "107.5", "twice 76 is 152, under its own 177.3: 108.57"},
 		{"own is less", both("100 kg x 8+0") + lift("leg-press-single", "range_deg = [0, 90]", "60 kg x 8+0", "90 kg x 8+0"), "90", "126.7 is under 152: 90.48"},
-		{"even legs", both("140 kg x 8+0") + lift("leg-press-single", "range_deg = [0, 90]", "54 kg x 8+0", "60 kg x 8+0"), "125", "ratio 90: its own 177.3 stands: 126.67"},
-		{"a hair under", both("140 kg x 8+0") + lift("leg-press-single", "range_deg = [0, 90]", "53.9 kg x 8+0", "60 kg x 8+0"), "97.5", "89.8: twice 68.27 is 136.5: 97.53"},
+		{"even legs", both("140 kg x 8+0") + lift("leg-press-single", "range_deg = [0, 90]", "moved 54 kg x 8+0", "60 kg x 8+0"), "125", "ratio 90: its own 177.3 stands: 126.67"},
+		{"a hair under", both("140 kg x 8+0") + lift("leg-press-single", "range_deg = [0, 90]", "moved 53.9 kg x 8+0", "60 kg x 8+0"), "97.5", "89.8: twice 68.27 is 136.5: 97.53"},
 		{"the other leg is the weaker", both("140 kg x 8+0") + lift("leg-press-single", "range_deg = [0, 90]", "90 kg x 8+0", "60 kg x 8+0"), "107.5", "150 %: the weaker leg caps, whichever it is"},
 		{"no own test", lift("leg-press-single", "range_deg = [0, 90]", "60 kg x 8+0", "90 kg x 8+0"), "find", "no load without a lift of that exercise"},
 		{"no test of each leg", both("140 kg x 8+0"), "find", "the strong leg would do the work"},
@@ -287,7 +283,7 @@ func TestRule06_OverridesNeverLoosen(t *testing.T) {
 	for _, row := range []struct{ name, block, loads, reach, why string }{
 		{"less", override("side = \"left\"\nplates_kg = 40\nreason = \"wish\""), "40 40 40 40 40 40", "0-90", ""},
 		{"more", override("side = \"left\"\nplates_kg = 80\nreason = \"wish\""), "52.5 55 55 57.5 57.5 60", "0-90", "never above what was computed"},
-		{"more by the surgeon", override("side = \"left\"\nplates_kg = 70\nreason = \"surgeon: asked for it\""), "70 70 70 70 70 70", "0-90", "his word"},
+		{"more by the surgeon", override("side = \"left\"\nplates_kg = 70\nreason = \"surgeon: asked for it\""), "70 70 70 70 70 70", "0-90", "his word, below the estimated maximum of 76"},
 		{"between the steps", override("side = \"left\"\nplates_kg = 41\nreason = \"wish\""), "40 40 40 40 40 40", "0-90", "cut to the step like every load"},
 		{"the other leg", override("side = \"right\"\nplates_kg = 40\nreason = \"wish\""), "52.5 55 55 57.5 57.5 60", "0-90", "it names the other leg"},
 		{"tighter range", override("side = \"left\"\nrange_deg = [0, 50]\nreason = \"pain\""), "52.5 55 55 57.5 57.5 60", "0-50", ""},
@@ -374,8 +370,8 @@ func TestRule21_Devices(t *testing.T) {
 		{"plates_kg = [10, 5, 1]\nsingle = true", "40 kg x 8+0", "36", "[]", "in steps of 1"},
 		{"bar_kg = 20\nplates_kg = [10, 5, 1.25]", "40 kg x 8+0", "32.5", "[10 5 1.25]", "60 moved: 54.29 worked, 34.29 put on, cut to 32.5"},
 		{"step_kg = 2", "40 kg x 8+0", "36", "[]", "a rack in steps of 2"},
-		{"step_kg = 2\nheaviest_kg = 25", "40 kg x 8+0", "24", "[]", "the rack ends at 25"},
-		{"step_kg = 2\nlightest_kg = 1\nheaviest_kg = 25", "40 kg x 8+0", "25", "[]", "1, 3, … 25"},
+		{"step_kg = 2\nheaviest_kg = 25", "moved 40 kg x 8+0", "24", "[]", "the rack ends at 25"},
+		{"step_kg = 2\nlightest_kg = 1\nheaviest_kg = 25", "moved 40 kg x 8+0", "25", "[]", "1, 3, … 25"},
 		{"lightest_kg = 1", "40 kg x 8+0", "find", "[]", "without a step nothing can be set"},
 	} {
 		w := pressed("hold", row.set, "60 kg x 8+0", "")

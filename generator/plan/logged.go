@@ -2,6 +2,7 @@ package plan
 
 import (
 	"fmt"
+	"slices"
 
 	"paceleaf/generator/basis"
 	"paceleaf/generator/client"
@@ -183,11 +184,20 @@ func (l *loader) source() (basis.Num[unit.Kilograms], string) {
 	switch {
 	case l.logged != nil:
 		return l.logged.max, ""
+	case l.lift == nil && l.nowhere():
+		return basis.Num[unit.Kilograms]{}, "the lift does not say on which device"
 	case l.lift == nil:
 		return basis.Num[unit.Kilograms]{}, "no lift of this exercise on this machine"
 	}
 	own := l.lift.OfSide(l.side).OneRM
 	return own, own.Why()
+}
+
+// nowhere reports whether a lift of the exercise stands at this place without a device.
+func (l *loader) nowhere() bool {
+	return slices.ContainsFunc(l.found.Lifts, func(t finding.LiftTest) bool {
+		return t.Exercise == l.e.ID && t.Place == l.place.ID && t.Device == "" && t.OfSide(l.side).OneRM.OK()
+	})
 }
 
 // tested is the range in which the source of a load was lifted, and whether there is a source.

@@ -72,7 +72,7 @@ func TestRule23_FromALoggedSet(t *testing.T) {
 		{"too many repetitions", map[string]string{"2026-04-05": logOf("2026-04-03 left 30 16 2")}, 52.5, "no estimate above 15: the lift"},
 		{"no reserve told", map[string]string{"2026-04-05": logOf("2026-04-03 left 60 8")}, 52.5, "what is not told is not none"},
 		{"the best of two", map[string]string{"2026-04-05": logOf("2026-04-01 left 50 8 0", "2026-04-03 left 52.5 8 1")}, 47.5, "52.5 × 9 is 68.25, of it 48.75"},
-		{"older than two weeks", map[string]string{"2026-04-05": logOf("2026-03-22 left 50 8 0")}, 52.5, "the 23rd is 14 days before the block"},
+		{"older than two weeks", map[string]string{"2026-04-05": logOf("2026-03-22 left 50 8 0")}, 50, "the 23rd is 14 days before the block: the lift counts, and weeks 3 and 4 were missed: a step lower"},
 		{"14 days before", map[string]string{"2026-04-05": logOf("2026-03-23 left 50 8 0")}, 45, "the last day that counts"},
 		{"written after the block began", map[string]string{"2026-04-07": logOf("2026-04-03 left 50 8 0")}, 52.5, "a page does not change by what comes later"},
 		{"the other leg", map[string]string{"2026-04-05": logOf("2026-04-03 right 50 8 0")}, 52.5, "nothing carries across legs"},

@@ -47,7 +47,7 @@ func TestMethodRisingAndFalling(t *testing.T) {
 		w := pressed("leg-press-single", "40 kg x 1+0", "90 kg x 8+0", "")
 		w.files, w.date, w.weeks = slotOf(`"leg-press-single"`, row.lines), row.date, 1
 		if row.date > "2026" {
-			w.tests["2026-04-06"] = strings.Replace(w.tests["2026-04-06"], "40 kg x 1+0", "31.5 kg x 5+3", 1) // 31.5 × 1.2667 = 39.9
+			w.tests["2026-04-06"] = strings.Replace(w.tests["2026-04-06"], `"40 kg x 1+0"`, "{ moved_kg = 31.5, reps = 5, reserve = 3 }", 1) // 31.5 × 1.2667 = 39.9
 		}
 		p := w.plan(t)
 		if got := eachOf(dose(p, "leg-press-single", unit.Left, 1)); got != row.want || !strings.Contains(because(p, "leg-press-single", 1), row.because) {
@@ -81,7 +81,7 @@ func TestMethodIsHeldDown(t *testing.T) {
 // Daily adjusted. Loading plan 3.1: a working weight of 40 gives 20 × 10, 30 × 6, 40 as often as possible, then after 8 of it 42.5,
 // after 2 of it 35. 48 kg to failure once: 83.3 % is 40.
 func TestMethodDailyAdjusted(t *testing.T) {
-	w := pressed("leg-press-single", "48 kg x 1+0", "90 kg x 8+0", "")
+	w := pressed("leg-press-single", "moved 48 kg x 1+0", "90 kg x 8+0", "")
 	w.weeks, w.files = 1, slotOf(`"leg-press-single"`, `method = "daily-adjusted"`)
 	p := w.plan(t)
 	d := dose(p, "leg-press-single", unit.Left, 1)

@@ -31,7 +31,8 @@ func (p *planner) tooMany(o *client.Override, d *WeekDose, l *loader) {
 	if slices.ContainsFunc(p.plan.Flags, func(f Flag) bool { return f.ID == "override-above-load" && f.About == about }) {
 		return
 	}
-	says := fmt.Sprintf("the load of the override leaves %g in reserve after %d repetitions, and %d are asked for", float64(unit.CutTo(d.Implied.Or(0), 0.1)), *d.Dose.Reps, *d.Dose.Reserve)
+	says := fmt.Sprintf("the load of the override can be moved about %g times, and %d times with %d in reserve are asked for",
+		float64(unit.CutTo(d.Implied.Or(0)+unit.Count(*d.Dose.Reps), 0.1)), *d.Dose.Reps, *d.Dose.Reserve)
 	p.flag("override-above-load", about, "%s", says)
 	p.wrong(Mistake{At: o.At.At("plates_kg"), Ask: true, What: about + ": " + says, Instead: "write fewer reps or less in reserve if it is meant, or a smaller load"})
 }

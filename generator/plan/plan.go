@@ -39,9 +39,10 @@ type Plan struct {
 	Dates         []DateLine
 	Symptoms      Symptoms
 	Flags         []Flag
-	mistakes      []Mistake // what only shows while the plan is made
 	Overrides     []AppliedOverride
 	CameBack      []CameBack // what logs told of the block before and of this one
+
+	mistakes []Mistake // that showed only while it was made
 }
 
 // Mistake is something wrong with a client that only shows when it is held against its program, or something to ask.
@@ -124,6 +125,7 @@ type ActivityState struct {
 	Because    string   // why suspended
 	OpenedBy   string
 	OpenedFrom unit.Day
+	Ahead      []string // ids of criteria that were not passed on the day it was opened, where some are not passed yet
 }
 
 // Window is a stretch of days of one limit, with who set it and whether it wins.
@@ -214,6 +216,7 @@ type Signal struct {
 	Because  string // sentence fragment for the worksheet
 	Reported bool   // by the client; else seen on a test day
 	Code     string // of the sentence in words: effusion-2, pain-high, pain-kind …
+	Since    int    // week of the block in which it came to light; 0: by its first day
 }
 
 // Flag is something that the therapist should look at.

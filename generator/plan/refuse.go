@@ -55,6 +55,8 @@ type tester struct {
 	c     *client.Client
 	day   *client.TestDay
 	asked []Mistake
+
+	instructed bool // the last refusal was by an instruction
 }
 
 // closed says why a test that names these kinds, through this range, may not be made on the day; empty where it may.
@@ -67,6 +69,7 @@ func (t *tester) closed(kinds []unit.Kind, work unit.Work, reach *unit.Reach, is
 		closed := r.allow.Closed() || r.allow.Part != nil || r.allow.PartMass != nil || r.allow.Grade != "" && work.Rank() > r.allow.Grade.Rank() ||
 			r.allow.Range != nil && reach != nil && !reach.Within(*r.allow.Range)
 		if closed && !t.admitted(r) {
+			t.instructed = instructs(r)
 			return fmt.Sprintf("%s was not open on %s (%s)", k, t.day.On, r.setBy())
 		}
 	}
@@ -87,9 +90,11 @@ func instructs(r ruling) bool {
 }
 
 func (t *tester) ask(key, what string) {
-	at := t.day.At.At(key)
-	t.asked = append(t.asked, Mistake{At: at, Ask: true, What: what + ": the value is not used",
-		Instead: `write reason = "…" on the test day if it was made on purpose; against a surgeon's instruction it stays out`})
+	instead := `write reason = "…" on the test day if it was made on purpose`
+	if t.instructed {
+		instead = "see whether the day and the instruction are right: against an instruction no reason helps"
+	}
+	t.asked = append(t.asked, Mistake{At: t.day.At.At(key), Ask: true, What: what + ": the value is not used", Instead: instead})
 }
 
 func (t *tester) strength() {

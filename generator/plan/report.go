@@ -18,8 +18,8 @@ const (
 	reportRepeat = 14 // and one on another day within so long makes it a repeat
 )
 
-// looks are the newest test days that looked at swelling and that asked for pain.
-type looks struct{ swelling, pain unit.Day }
+// looks are the newest test days that looked at swelling, that asked for pain, and that asked for its kind or found none.
+type looks struct{ swelling, pain, kind unit.Day }
 
 func looksOf(f *finding.Findings) (l looks) {
 	for i := range f.Knees {
@@ -28,6 +28,9 @@ func looksOf(f *finding.Findings) (l looks) {
 		}
 		if f.Knees[i].Pain.OK() || f.Knees[i].Morning.OK() || f.Knees[i].PainKind != "" {
 			l.pain = f.Knees[i].On
+		}
+		if f.Knees[i].PainKind != "" || painless(f.Knees[i].Pain) {
+			l.kind = f.Knees[i].On
 		}
 	}
 	return l
@@ -45,8 +48,10 @@ func reported(f *finding.Findings, since unit.Day) (list []Signal) {
 		if !r.On.Before(l.swelling) {
 			swelling = append(swelling, swollen(r)...)
 		}
-		if !r.On.Before(l.pain) {
-			pain = append(pain, painful(r)...)
+		for _, g := range painful(r) {
+			if !r.On.Before(l.pain) || g.Code == "pain-kind" && !r.On.Before(l.kind) {
+				pain = append(pain, g)
+			}
 		}
 	}
 	return append(standing(swelling, f.AsOf), standing(pain, f.AsOf)...)
@@ -99,16 +104,33 @@ func standing(all []Signal, asOf unit.Day) (list []Signal) {
 	return list
 }
 
-// in is what symptoms ask for in a week of the block, and why: what speaks of one session is over after the first week.
-func (s *Symptoms) in(week int) (Action, string) {
-	if week == 1 || s.Level != "session" {
-		return s.Action, s.Because
-	}
-	left, because := NoAction, ""
+// in is what symptoms ask for in a week of the block, and why.
+func (s *Symptoms) in(week int) (asked Action, because string) {
+	asked = NoAction
 	for _, g := range s.Signals {
-		if g.Exercise == "" && g.Level != "session" && g.Action.Rank() > left.Rank() {
-			left, because = g.Action, g.Because
+		if g.Exercise == "" && g.counts(week) && g.Action.Rank() > asked.Rank() {
+			asked, because = g.Action, g.Because
 		}
 	}
-	return left, because
+	return asked, because
+}
+
+// lasting is the strictest signal of more than one session, and why.
+func (s *Symptoms) lasting() (asked Action, because string) {
+	asked = NoAction
+	for _, g := range s.Signals {
+		if g.Exercise == "" && g.Level != "session" && g.Action.Rank() > asked.Rank() {
+			asked, because = g.Action, g.Because
+		}
+	}
+	return asked, because
+}
+
+// counts reports whether a signal holds in a week: of one session in the first alone; a pause that came to light later is of
+// the whole page, anything less from its own week on.
+func (g Signal) counts(week int) bool {
+	if g.Level == "session" {
+		return week == 1
+	}
+	return week >= g.Since || g.Action.Rank() >= Pause.Rank()
 }

@@ -2,7 +2,9 @@ package plan
 
 import (
 	"fmt"
+	"slices"
 
+	"paceleaf/generator/basis"
 	"paceleaf/generator/client"
 	"paceleaf/generator/finding"
 	"paceleaf/generator/unit"
@@ -24,7 +26,7 @@ const staleLook = 14
 func symptoms(f *finding.Findings, since unit.Day) Symptoms {
 	s := Symptoms{Action: NoAction}
 	var swelling swellingCourse
-	var felt *finding.KneeDay // the newest day on which pain was asked: a look at swelling alone says nothing of it
+	var pain painCourse
 	for i := range f.Knees {
 		k := &f.Knees[i]
 		if k.On.Before(since) {
@@ -33,18 +35,12 @@ func symptoms(f *finding.Findings, since unit.Day) Symptoms {
 		if k.Effusion != "" {
 			swelling.look(k)
 		}
-		asked := k.Pain.OK() || k.Morning.OK() || k.PainKind != ""
-		if asked {
-			felt = k
-		}
-		if asked || k.Effusion != "" {
+		if pain.look(k) || k.Effusion != "" {
 			s.On = k.On
 		}
 	}
 	s.Signals = append(s.Signals, swelling.signals()...)
-	if felt != nil {
-		s.Signals = append(s.Signals, painSignals(felt)...)
-	}
+	s.Signals = append(s.Signals, pain.signals()...)
 	s.Signals = append(s.Signals, stoppedForPain(f, since)...)
 	s.Signals = append(s.Signals, reported(f, since)...)
 	s.strictest()
@@ -53,14 +49,24 @@ func symptoms(f *finding.Findings, since unit.Day) Symptoms {
 
 // strictest takes the strictest signal of those that speak of the whole knee; exercises have their own.
 func (s *Symptoms) strictest() {
-	for _, g := range s.Signals {
-		if g.Exercise != "" {
-			s.Exercises = append(s.Exercises, g.Exercise)
-			continue
-		}
-		s.weigh(g)
+	all := s.Signals
+	s.Signals = nil
+	for _, g := range all {
+		s.take(g)
 	}
-	if s.Action == NoAction && len(s.Exercises) > 0 {
+}
+
+// take weighs one more signal: the strictest wins, of two alike the one that holds longer.
+func (s *Symptoms) take(g Signal) {
+	s.Signals = append(s.Signals, g)
+	if g.Exercise == "" {
+		s.weigh(g)
+		return
+	}
+	if !slices.Contains(s.Exercises, g.Exercise) {
+		s.Exercises = append(s.Exercises, g.Exercise)
+	}
+	if s.Action == NoAction {
 		s.Level = "exercise"
 	}
 }
@@ -78,6 +84,7 @@ type swellingCourse struct {
 	last   *finding.KneeDay
 	before unit.Grade // at the look before the last
 	held   int        // how many looks the pause has lasted: 0 none, 1 the look that began it
+	called bool       // the clinician was called, and no look since was calmer
 	action Action
 }
 
@@ -100,9 +107,11 @@ func (c *swellingCourse) look(k *finding.KneeDay) {
 	case c.held == 1 && grade == one:
 		c.action, c.held = Stay, 2
 	case c.held >= 2 && grade >= two:
-		c.action, c.held = Contact, c.held+1
+		c.action, c.held, c.called = Contact, c.held+1, true
+	case c.called && grade == one:
+		c.action, c.called = Stay, false // contact is a pause: what follows it begins as after one
 	case grade <= trace || c.held >= 2 && grade <= one:
-		c.action, c.held = NoAction, 0
+		c.action, c.held, c.called = NoAction, 0, false
 	}
 	if c.last != nil {
 		c.before = c.last.Effusion
@@ -129,6 +138,30 @@ func (c *swellingCourse) signals() []Signal {
 	return []Signal{g}
 }
 
+// painCourse is the newest answer to each question about pain: one that was not asked again takes nothing away (rules 29).
+type painCourse struct{ number, kind finding.KneeDay }
+
+// look takes what was asked on a day; it reports whether anything was.
+func (c *painCourse) look(k *finding.KneeDay) bool {
+	switch {
+	case k.Pain.OK():
+		c.number = finding.KneeDay{On: k.On, Pain: k.Pain, Morning: k.Morning}
+	case k.Morning.OK():
+		c.number.On, c.number.Morning = k.On, k.Morning
+	}
+	if k.PainKind != "" || painless(k.Pain) {
+		c.kind = finding.KneeDay{On: k.On, PainKind: k.PainKind}
+	}
+	return k.Pain.OK() || k.Morning.OK() || k.PainKind != ""
+}
+
+// painless reports whether pain was asked and there was none, which is of no kind.
+func painless(pain basis.Num[unit.Points]) bool { return pain.OK() && pain.Or(1) == 0 }
+
+func (c *painCourse) signals() []Signal {
+	return append(painSignals(&c.kind), painSignals(&c.number)...)
+}
+
 // painSignals weighs kind before number, and the next morning.
 func painSignals(k *finding.KneeDay) (list []Signal) {
 	add := func(a Action, code, because string) {
@@ -142,10 +175,10 @@ func painSignals(k *finding.KneeDay) (list []Signal) {
 	switch {
 	case askedMorning && morning > painGoOn:
 		add(StepBack, "pain-morning", fmt.Sprintf("pain %g the next morning", float64(morning)))
+	case asked && worst > painGoOn && !askedMorning: // above painStepUp too: the worse pain must not do less
+		add(Pause, "pain-morning-unknown", fmt.Sprintf("pain %g, and the next morning was not asked", float64(worst)))
 	case asked && worst > painStepUp:
 		add(StepBack, "pain-high", fmt.Sprintf("pain %g", float64(worst)))
-	case asked && worst > painGoOn && !askedMorning:
-		add(Pause, "pain-morning-unknown", fmt.Sprintf("pain %g, and the next morning was not asked", float64(worst)))
 	case asked && worst > painGoOn:
 		add(Stay, "pain-middle", fmt.Sprintf("pain %g, settled by next morning", float64(worst)))
 	}

@@ -7,7 +7,6 @@ import (
 
 	"paceleaf/generator/basis"
 	"paceleaf/generator/client"
-	"paceleaf/generator/finding"
 	"paceleaf/generator/program"
 	"paceleaf/generator/unit"
 )
@@ -144,7 +143,7 @@ func (t *told) judge() (wrong []Mistake) {
 		add(true, fmt.Sprintf("%s has a load, and no weight can be set on its device", t.Do), "write place and device, or take the load out")
 	case t.device.Pounds != t.InLb.OK():
 		add(false, fmt.Sprintf("%s is marked in %s, and the load is told in %s", t.device.ID, markedIn(t.device.Pounds), markedIn(t.InLb.OK())), fmt.Sprintf("write %q as it stands on the device", markedIn(t.device.Pounds)))
-	case !t.settable(load):
+	case !settable(load, t.asked.Exercise, t.place, t.device):
 		add(true, fmt.Sprintf("%s cannot be set to %s: no load comes from it", t.device.ID, t.Load.Step().Typed), "see whether the number, the unit and the device are right")
 	case t.dose.Plates.OK() && float64(load) > farAbove*float64(t.dose.Plates.Or(0)):
 		add(true, fmt.Sprintf("%s of %s: %s is far above what was asked: no load comes from it", t.Do, t.Done.On, t.Load.Step().Typed), "see whether the number is right; a lift on a test day settles it")
@@ -159,15 +158,6 @@ func markedIn(pounds bool) string {
 		return "lb"
 	}
 	return "kg"
-}
-
-// settable reports whether a load can be set on the device.
-func (t *told) settable(load unit.Kilograms) bool {
-	if load == 0 {
-		return finding.Own(t.place, t.device).OK() || t.asked.Exercise.MovesBody != ""
-	}
-	cut := cutToDevice("", basis.Typed(load+crumb, "", basis.Origin{}), t.place, t.device)
-	return cut.OK() && max(load-cut.Or(0), cut.Or(0)-load) <= 2*crumb
 }
 
 // unknownLogged are exercises of logs that the program does not have, and legs that an exercise does not have.

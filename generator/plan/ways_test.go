@@ -179,17 +179,17 @@ func TestRule21_RepetitionsInsteadOfLoad(t *testing.T) {
 		why  string
 	}{
 		// 21 kg × 8 → 26.6; 71.43 % 19.0; cut to 15 (21 % off); at 15 the maximum allows 23.2: 15 at most, less 2 in reserve is 13
-		{"21 kg x 8+0", 15, 13, "15 to failure is as far as an estimate goes"},
+		{"moved 21 kg x 8+0", 15, 13, "15 to failure is as far as an estimate goes"},
 		// 38 kg × 8 → 48.13; 34.38; cut to 30 (12.7 % off); at 30: 18.1 → 15 − 2 = 13
-		{"38 kg x 8+0", 30, 13, ""},
+		{"moved 38 kg x 8+0", 30, 13, ""},
 		// 60 kg × 8 → 76; 54.29; cut to 50 (7.9 % off); at 50: 15.6 → 13
 		{"60 kg x 8+0", 50, 13, ""},
 		// 82 kg × 8 → 103.87; 74.19; cut to 70 (5.6 % off); at 70: 14.51 → 14 − 2 = 12
-		{"82 kg x 8+0", 70, 12, "one repetition is left over at most"},
+		{"moved 82 kg x 8+0", 70, 12, "one repetition is left over at most"},
 		// 56 kg × 8 → 70.93; 50.67; cut to 50 (1.3 % off)
-		{"56 kg x 8+0", 50, 10, "fine enough"},
+		{"moved 56 kg x 8+0", 50, 10, "fine enough"},
 		// 110 kg × 8: 99.5, the stack ends at 80: no step is to blame
-		{"110 kg x 8+0", 80, 10, "the machine holds no more"},
+		{"moved 110 kg x 8+0", 80, 10, "the machine holds no more"},
 	} {
 		d := dose(coarse(row.set).plan(t), "leg-curl-machine", unit.Left, 1)
 		if put(d) != row.put || *d.Dose.Reps != row.reps {
@@ -225,7 +225,7 @@ func TestRule21_HeldLoadsKeepTheirRepetitions(t *testing.T) {
 
 // Rule 23: one step that is more than a tenth of the load is flagged: repetitions first. Source: 2 to 10 %, ACSM 2009.
 func TestStepTooCoarseIsFlagged(t *testing.T) {
-	for set, want := range map[string]string{"21 kg x 8+0": "33.3", "56 kg x 8+0": "", "60 kg x 8+0": ""} {
+	for set, want := range map[string]string{"moved 21 kg x 8+0": "33.3", "moved 56 kg x 8+0": "", "60 kg x 8+0": ""} {
 		p := coarse(set).plan(t)
 		got := ""
 		for _, f := range p.Flags {
@@ -256,7 +256,7 @@ func TestPlannedTonnage(t *testing.T) {
 
 // A machine marked in pounds is set in pounds: a stack of 10 lb steps with an add-on of 2.5 lb.
 func TestRule21_StackInPounds(t *testing.T) {
-	for set, want := range map[string]float64{"60 lb x 8+0": 52.5, "57 lb x 8+0": 50, "70 lb x 8+0": 62.5, "69 lb x 8+0": 60} {
+	for set, want := range map[string]float64{"60 lb x 8+0": 52.5, "moved 57 lb x 8+0": 50, "70 lb x 8+0": 62.5, "moved 69 lb x 8+0": 60} {
 		w := pressed("leg-curl-machine", set, "150 lb x 8+0", "")
 		w.weeks = 1
 		w.files["clinic.toml"] = strings.Replace(clinicText, "id = \"curl\"\nkind = \"leg-curl-stack\"\nlightest_kg = 5\nheaviest_kg = 80\nstep_kg = 5",
