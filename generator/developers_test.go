@@ -146,7 +146,7 @@ func TestReadmeWalk(t *testing.T) {
 	if len(clinic) != 5 {
 		t.Fatalf("the walk gives %d files, want 5", len(clinic))
 	}
-	house, faults := generator.Open(generator.Files{Clinic: clinic, Programs: programs.FS, Templates: templates.FS, Version: "readme"})
+	house, faults := generator.Open(generator.Files{Clinic: clinic, Programs: programs.FS, Templates: templates.FS, Version: "readme", Shelf: &shelf})
 	if house == nil {
 		t.Fatalf("%v", faults)
 	}

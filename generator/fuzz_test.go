@@ -232,7 +232,7 @@ func sharedHolds(t *testing.T, files fstest.MapFS, name, text string) {
 	t.Helper()
 	clinic := maps.Clone(files)
 	clinic[name] = &fstest.MapFile{Data: []byte(text)}
-	house, faults := generator.Open(generator.Files{Clinic: clinic, Programs: programs.FS, Templates: templates.FS, Version: "test"})
+	house, faults := generator.Open(generator.Files{Clinic: clinic, Programs: programs.FS, Templates: templates.FS, Version: "test", Shelf: &shelf})
 	located(t, faults, clinic)
 	if house == nil {
 		if len(faults.Wrong()) == 0 {

@@ -25,6 +25,7 @@ type Files struct {
 	Programs  fs.FS // shipped; the clinic's programs/ is laid over it
 	Templates fs.FS // shipped; the clinic's templates/ is laid over it
 	Version   string
+	Shelf     *Shelf   // what ships and has been read; nil: it is read for this house alone
 	Today     unit.Day // what the overview calls overdue; zero: nothing. No other page depends on it
 }
 
@@ -62,7 +63,7 @@ func Open(files Files) (*House, source.Faults) {
 	add := func(more source.Faults) { faults = append(faults, more...) }
 	add(h.strangers())
 	var more source.Faults
-	h.words, more = words.Load(source.Over(sub(files.Clinic, "templates"), files.Templates), language(h.Clinic))
+	h.words, more = h.readWords()
 	add(more)
 	add(h.ownTemplates())
 	h.sheets, more = client.ReadSheets(h.folder)
@@ -133,8 +134,7 @@ func (h *House) Codes() []string { return h.codes }
 
 // program reads a program once.
 func (h *House) program(id string) *resolved {
-	made, _ := h.programs.LoadOrStore(id, &resolved{})
-	r := made.(*resolved)
+	r := h.resolved(id)
 	r.once.Do(func() {
 		r.program, r.faults = h.library.Program(id)
 		r.faults = h.located(r.faults)

@@ -238,7 +238,7 @@ func codeOf(i int) string { return fmt.Sprintf("bird-%04d", i) }
 
 func open(t testing.TB, files fstest.MapFS) *generator.House {
 	t.Helper()
-	house, faults := generator.Open(generator.Files{Clinic: files, Programs: programs.FS, Templates: templates.FS, Version: "test"})
+	house, faults := generator.Open(generator.Files{Clinic: files, Programs: programs.FS, Templates: templates.FS, Version: "test", Shelf: &shelf})
 	if house == nil {
 		t.Fatal(faults)
 	}
@@ -1070,3 +1070,6 @@ func TestLawTheSameBytes(t *testing.T) {
 	defer func() { time.Local = here }()
 	same("Kiritimati", built(t, files, 2))
 }
+
+// shelf holds the shipped programs and words, read once for all houses of these tests.
+var shelf generator.Shelf

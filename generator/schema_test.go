@@ -214,7 +214,7 @@ func scaffolds(t *testing.T) map[string][]byte {
 	if err != nil {
 		t.Fatal(err)
 	}
-	house, faults := generator.Open(generator.Files{Clinic: clinic, Programs: programs.FS, Templates: templates.FS, Version: "test"})
+	house, faults := generator.Open(generator.Files{Clinic: clinic, Programs: programs.FS, Templates: templates.FS, Version: "test", Shelf: &shelf})
 	if house == nil {
 		t.Fatal(faults)
 	}

@@ -34,7 +34,11 @@ func TestMain(m *testing.M) {
 // TestScripts runs every script of testdata/scripts: one behaviour a file, as a therapist could read it.
 func TestScripts(t *testing.T) {
 	testscript.Run(t, testscript.Params{
-		Dir:                 "../../testdata/scripts",
+		Dir: "../../testdata/scripts",
+		Setup: func(env *testscript.Env) error {
+			env.Vars = append(env.Vars, "GORACE=atexit_sleep_ms=0") // the race detector would wait a second at the end of each command
+			return nil
+		},
 		Cmds:                map[string]func(*testscript.TestScript, bool, []string){"saltmarsh": saltmarsh, "edit": edit, "exits": exits, "same": same, "fill": fill, "copy": copyTree, "append": appendFile, "uncomment": uncomment, "forget": forget},
 		UpdateScripts:       *update,
 		RequireExplicitExec: true,

@@ -157,7 +157,7 @@ func (w who) clinic() fstest.MapFS {
 // planned reads and plans; faults may be questions or mistakes.
 func (w who) planned(t testing.TB) (*plan.Plan, source.Faults) {
 	t.Helper()
-	house, faults := generator.Open(generator.Files{Clinic: w.clinic(), Programs: programs.FS, Templates: templates.FS, Version: "test"})
+	house, faults := generator.Open(generator.Files{Clinic: w.clinic(), Programs: programs.FS, Templates: templates.FS, Version: "test", Shelf: &shelf})
 	if house == nil {
 		t.Fatal(faults)
 	}
@@ -342,3 +342,6 @@ func setOf(set string) string {
 	}
 	return fmt.Sprintf("%q", set)
 }
+
+// shelf holds the shipped programs and words, read once for all houses of these tests.
+var shelf generator.Shelf

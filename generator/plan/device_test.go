@@ -184,7 +184,7 @@ func TestMethodStimulated(t *testing.T) {
 // openFaults are all mistakes of a clinic and its client.
 func openFaults(t testing.TB, w who) string {
 	t.Helper()
-	house, faults := generator.Open(generator.Files{Clinic: w.clinic(), Programs: programs.FS, Templates: templates.FS, Version: "test"})
+	house, faults := generator.Open(generator.Files{Clinic: w.clinic(), Programs: programs.FS, Templates: templates.FS, Version: "test", Shelf: &shelf})
 	if house != nil {
 		faults = house.Plan("tern-04").Faults
 	}

@@ -254,7 +254,7 @@ func (c *tableClinic) admit(code string, week int, graft, also, stage string, te
 
 func (c *tableClinic) open(t *testing.T) {
 	t.Helper()
-	house, faults := generator.Open(generator.Files{Clinic: c.files, Programs: programs.FS, Templates: templates.FS, Version: "tables"})
+	house, faults := generator.Open(generator.Files{Clinic: c.files, Programs: programs.FS, Templates: templates.FS, Version: "tables", Shelf: &shelf})
 	if house == nil {
 		t.Fatalf("preset %s: %v", c.preset, faults)
 	}
