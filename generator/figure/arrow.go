@@ -8,7 +8,7 @@ const shortest = 12
 // arrow follows the tracked place from the first frame to the last, moved off the body.
 func (m movement) arrow(c *canvas, first, last frame) {
 	switch {
-	case m.pose.Motion == Hold && len(m.pose.Push) == 2:
+	case len(m.pose.Push) == 2:
 		m.push(c, last)
 		return
 	case m.pose.Track == "" || m.pose.Motion == Hold:
@@ -28,7 +28,7 @@ func (m movement) arrow(c *canvas, first, last frame) {
 	c.arrow(c.freed(path, m.pose.Shift))
 }
 
-// push is the arrow of a hold: it ends where the tracked place is pressed.
+// push is the arrow of a hold or of a flight: it ends where the tracked place is pressed, or beside it.
 func (m movement) push(c *canvas, at frame) {
 	tip := solve(at).part(m.pose.Track).add(pointOf(m.pose.Shift))
 	tail := tip.sub(pointOf(m.pose.Push))
@@ -120,7 +120,7 @@ const (
 // lies is what it costs an arrow to lie on what is there; it stops counting beyond enough.
 func (c *canvas) lies(path []point, enough float64) (cost float64) {
 	for i := 0; i < len(path) && cost < enough; i += 2 {
-		cost += deepest(c.hard, path[i], 2.2) + float64(0.4*deepest(c.soft, path[i], 1.4))
+		cost += c.hard.deepest(path[i], 2.2) + float64(0.4*c.soft.deepest(path[i], 1.4))
 		if path[i].Y < 3 {
 			cost += 3
 		}
@@ -153,8 +153,7 @@ func (c *canvas) arrow(path []point) {
 	c.path("f-case", d) // so that it stands out from whatever it crosses
 	c.path("f-move", d)
 	for i := range n - 1 {
-		k := capsule{disc{path[i], 1.6}, disc{path[i+1], 1.6}}
-		c.hard = append(c.hard, k)
+		c.hard.add(capsule{disc{path[i], 1.6}, disc{path[i+1], 1.6}})
 		c.grow(path[i+1], 2.5)
 	}
 }

@@ -8,9 +8,13 @@ type canvas struct {
 	shapes   []shape
 	low, top point // bounds, in the body's own space
 	any      bool
-	hard     []capsule // limbs, labels, arrows: nothing may lie on them
-	soft     []capsule // ghost and equipment: better not
-	into     *[]capsule
+	hard     obstacles // limbs, labels, arrows: nothing may lie on them
+	soft     obstacles // ghost and equipment: better not
+	into     *obstacles
+	rings    bool    // the points of paths are kept, for motion
+	still    *canvas // of a later moment: the picture that it is a moment of. Only what moves is drawn anew
+	round    bool    // it moves round and not back
+	back     int     // how many shapes stand behind the body
 }
 
 // capsule is the hull of two discs: a tapered limb with round ends.
@@ -43,7 +47,7 @@ func (c *canvas) note(k capsule) {
 	c.grow(k.a.at, k.a.r)
 	c.grow(k.b.at, k.b.r)
 	if c.into != nil {
-		*c.into = append(*c.into, k)
+		c.into.add(k)
 	}
 }
 
@@ -56,7 +60,7 @@ func (c *canvas) sweep(counter bool) byte {
 }
 
 func (c *canvas) path(class string, d trace) {
-	c.shapes = append(c.shapes, shape{class: class, path: d.b})
+	c.shapes = append(c.shapes, shape{class: class, path: d.b, rings: d.rings})
 }
 func (c *canvas) dot(class string, p point, r float64) {
 	c.grow(p, r)
@@ -79,28 +83,4 @@ func (c *canvas) line(class string, ps ...point) {
 		}
 	}
 	c.path(class, d)
-}
-
-// depthAt tells how deep a disc at p sinks into a capsule; 0 if it does not.
-func (k capsule) depthAt(p point, r float64) float64 {
-	along, w := k.b.at.sub(k.a.at), p.sub(k.a.at)
-	t, n := 0.0, along.dot(along)
-	if n > 0 {
-		t = min(max(along.dot(w)/n, 0), 1)
-	}
-	room := lerp(k.a.r, k.b.r, t) + r
-	off := w.sub(along.times(t))
-	square := off.dot(off)
-	if square >= float64(room*room) {
-		return 0
-	}
-	return room - math.Sqrt(square)
-}
-
-// deepest is how deep a disc sinks into the worst of many.
-func deepest(ks []capsule, p point, r float64) (worst float64) {
-	for _, k := range ks {
-		worst = max(worst, k.depthAt(p, r))
-	}
-	return worst
 }

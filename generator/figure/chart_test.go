@@ -175,20 +175,36 @@ func TestChartValuesCanBeReadBack(t *testing.T) {
 				checked++
 			}
 		}
-		for j, p := range starts(back.path("c-band c-own")) {
-			var low []float64
-			for _, s := range c.Lines[0].Spots {
-				if s.Low != nil {
-					low = append(low, *s.Low)
-				}
-			}
-			if off := math.Abs((up.value(p.Y) - low[j]) * up.per); off > 0.5 {
-				t.Errorf("chart %d: the low end %g stands %g px off", i, low[j], off)
-			}
+		for k, class := range []string{"c-band c-own", "c-band c-other"} {
+			bandsReadBack(t, fmt.Sprintf("chart %d, %s", i, class), c.Lines[k], back.path(class), up)
 		}
 	}
 	if checked < 1000 {
 		t.Errorf("only %d dots", checked)
+	}
+}
+
+var upright = regexp.MustCompile(`V([-0-9.]+)`)
+
+// bandsReadBack holds both ends of each band against the values they stand for.
+func bandsReadBack(t *testing.T, name string, line Course, d string, up ruler) {
+	t.Helper()
+	lows, highs := starts(d), upright.FindAllStringSubmatch(d, -1)
+	i := 0
+	for _, s := range line.Spots {
+		if s.Low == nil || s.High == nil {
+			continue
+		}
+		if off := math.Abs((up.value(lows[i].Y) - *s.Low) * up.per); off > 0.5 {
+			t.Errorf("%s: the low end %g stands %g px off", name, *s.Low, off)
+		}
+		if off := math.Abs((up.value(number(t, highs[i][1])) - *s.High) * up.per); off > 0.5 {
+			t.Errorf("%s: the high end %g stands %g px off", name, *s.High, off)
+		}
+		i++
+	}
+	if len(lows) != i || len(highs) != i {
+		t.Errorf("%s: %d and %d ends of %d bands", name, len(lows), len(highs), i)
 	}
 }
 

@@ -11,9 +11,10 @@ func (l layout) line(p *sketch, line Course) {
 	if len(line.Spots) == 0 {
 		return
 	}
-	kind, r := "own", 4.0
+	kind, r, aside := "own", 4.0, 0.0
 	if line.Other {
 		kind, r = "other", 5.0 // so that it is seen round a filled dot in the same place
+		aside = 3.5            // and its band beside the other's
 	}
 	var way, bands, bars strings.Builder
 	var at []point
@@ -26,7 +27,7 @@ func (l layout) line(p *sketch, line Course) {
 		}
 		way.WriteString(command + tenth(o.X) + " " + tenth(o.Y))
 		if s.Low != nil && s.High != nil {
-			bands.WriteString("M" + tenth(o.X) + " " + tenth(l.y(*s.Low)) + "V" + tenth(l.y(*s.High)))
+			bands.WriteString("M" + tenth(o.X+aside) + " " + tenth(l.y(*s.Low)) + "V" + tenth(l.y(*s.High)))
 		}
 		if s.Ceiling {
 			bars.WriteString("M" + tenth(o.X-6) + " " + tenth(o.Y-r-2.5) + "h12")

@@ -13,7 +13,7 @@ type Options struct {
 	Describe string      // one sentence: where it starts, what moves, where it ends
 	Side     unit.Side   // the working leg; both is drawn as right
 	Range    *unit.Reach // the bend that is allowed; nil draws the whole pose without a range
-	Moves    bool        // with later frames, started by a script of the page; larger, and only where Moves says so
+	Moves    bool        // with what a script of the page needs to move it, where [Moves] says that it can
 }
 
 // Draw makes the picture as one svg element, without a style sheet: see [Style]. It fails where the pose is missing, a
@@ -30,50 +30,66 @@ func Draw(p Pose, o Options) ([]byte, error) {
 	if err != nil {
 		return nil, err
 	}
-	c := m.draw(first, last, last, o)
-	if !o.Moves || !Moves(p) {
+	c := m.sheet(o)
+	c.rings = o.Moves && Moves(p) && m.keeps(first, last, o.Range)
+	m.lay(c, first, last, last, o.Range)
+	if !c.rings {
 		return c.svg(o, nil), nil
 	}
-	return c.svg(o, m.later(first, last, o)), nil
+	c.round = m.pose.gait() || m.pose.Motion == Cycle && whole(o.Range, m)
+	return c.svg(o, m.later(c, first, last, o)), nil
 }
 
-// draw lays everything on one sheet: what is behind, the start, the range, the body at now, the arrow, the labels.
-func (m movement) draw(first, last, now frame, o Options) *canvas {
-	c := &canvas{mirror: o.Side == unit.Left}
+// whole reports whether a range leaves all of a movement: only then a crank goes all the way round.
+func whole(r *unit.Reach, m movement) bool {
+	lo, hi := m.natural()
+	return r == nil || float64(r.Straightest) <= lo+slackBend && float64(r.MostBent) >= hi-slackBend
+}
+
+// sheet is an empty sheet for a leg.
+func (m movement) sheet(o Options) *canvas {
+	return &canvas{mirror: o.Side == unit.Left, shapes: make([]shape, 0, 48), hard: make(obstacles, 0, 96), soft: make(obstacles, 0, 96)}
+}
+
+// lay puts everything on one sheet: what is behind, the start, the range, the body at now, the arrow, the labels.
+func (m movement) lay(c *canvas, first, last, now frame, r *unit.Reach) {
 	if m.pose.View == FromFront {
-		m.drawFront(c, first, last, now, o.Range)
+		m.drawFront(c, first, last, now, r)
 	} else {
-		m.drawSide(c, first, last, now, o.Range)
+		m.drawSide(c, first, last, now, r)
 	}
-	if m.pose.Floor != nil {
-		m.pose.Floor.draw(c, point{c.top.X + 12, 4})
+	if m.pose.Floor != nil && c.still == nil {
+		m.pose.Floor.draw(c)
 	}
-	return c
 }
 
 func (m movement) drawFront(c *canvas, first, last, now frame, r *unit.Reach) {
-	c.into = &c.soft
-	if m.pose.Motion != Hold {
-		c.frontGhost(solveFront(first))
-	}
-	if m.middle != nil {
-		c.frontGhost(solveFront(softened(*m.middle, r)))
-	}
-	for _, k := range m.pose.Kit { // what one lies on is nearer to the reader than where one began
-		k.furniture(c, point{})
-	}
+	c.behind(func() { m.frontBehind(c, first, r) })
 	s := solveFront(now)
 	c.into = &c.hard
 	c.front(s, m.pose.Work)
 	for _, k := range m.pose.Kit {
 		k.onBoth(c, s)
 	}
+	if c.still != nil {
+		return
+	}
+	m.tilted(c, solveFront(first))
 	c.into = nil
 	m.arrow(c, first, last)
 }
 
+// tilted is the line through the hips where the movement begins.
+func (m movement) tilted(c *canvas, was frontal) {
+	for _, k := range m.pose.Kit {
+		if k.Kind == HipLine {
+			c.hipLine("f-out", was)
+		}
+	}
+}
+
 func (m movement) drawSide(c *canvas, first, last, now frame, r *unit.Reach) {
-	m.behind(c, first, last, r)
+	c.behind(func() { m.sideBehind(c, first, last, r) })
 	s := solve(now)
 	c.into = &c.hard
 	c.farSide(s, m.pose.Work)
@@ -92,6 +108,9 @@ func (m movement) drawSide(c *canvas, first, last, now frame, r *unit.Reach) {
 		k.moving(c, s)
 	}
 	c.part("f-body", func(d *trace) { d.arm(s.arm) })
+	if c.still != nil {
+		return
+	}
 	c.into = nil
 	m.arrow(c, first, last)
 	if shown {
@@ -102,9 +121,35 @@ func (m movement) drawSide(c *canvas, first, last, now frame, r *unit.Reach) {
 	}
 }
 
-// behind is what stands behind the body: furniture, then the frames before the last.
-func (m movement) behind(c *canvas, first, last frame, r *unit.Reach) {
+// stays is how far the ankle of the other leg may go and still count as at rest, in hundredths of stature; chosen.
+const stays = 6
+
+// behind draws what stands behind the body, or takes it over from the still picture.
+func (c *canvas) behind(draw func()) {
+	if c.still != nil {
+		c.shapes = append(c.shapes, c.still.shapes[:c.still.back]...)
+		return
+	}
 	c.into = &c.soft
+	draw()
+	c.back = len(c.shapes)
+}
+
+// frontBehind is the frames before the last, then what one lies on, which is nearer to the reader than where one began.
+func (m movement) frontBehind(c *canvas, first frame, r *unit.Reach) {
+	if m.pose.Motion != Hold {
+		c.frontGhost(solveFront(first))
+	}
+	if m.middle != nil {
+		c.frontGhost(solveFront(softened(*m.middle, r)))
+	}
+	for _, k := range m.pose.Kit {
+		k.furniture(c, point{})
+	}
+}
+
+// sideBehind is furniture, then the frames before the last.
+func (m movement) sideBehind(c *canvas, first, last frame, r *unit.Reach) {
 	under := solve(last).hip // what is as high as the seat comes down takes the lower of both frames
 	if h := solve(first).hip; h.Y < under.Y {
 		under = h
@@ -115,10 +160,12 @@ func (m movement) behind(c *canvas, first, last frame, r *unit.Reach) {
 		}
 		k.furniture(c, under)
 	}
-	both := m.pose.Work == BothWork
+	if m.pose.gait() {
+		return
+	}
 	if m.pose.Motion != Hold {
 		s := solve(first)
-		c.ghost(s, both || m.pose.Motion == Flight)
+		c.ghost(s, m.pose.Motion == Flight || s.far.ankle.sub(solve(last).far.ankle).length() > stays)
 		c.joints("f-was", s.near)
 	}
 	if m.middle != nil {

@@ -75,6 +75,7 @@ func mixedArm(a, b Arm, t float64) Arm {
 	m.Shoulder, m.Elbow = lerp(a.Shoulder, b.Shoulder, t), lerp(a.Elbow, b.Elbow, t)
 	m.HandAt = mixedPlace(a.HandAt, b.HandAt, t, nil)
 	m.Out, m.Fore = lerp(a.Out, b.Out, t), lerp(a.Fore, b.Fore, t)
+	m.Short = lerp(a.seen(), b.seen(), t)
 	return m
 }
 

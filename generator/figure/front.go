@@ -50,14 +50,19 @@ func (s *frontal) setLeg(i int, g Leg) {
 }
 
 func (s *frontal) setArm(i int, a Arm) {
-	out, seen := outward(i), a.Short
-	if seen == 0 {
-		seen = 1
-	}
+	out := outward(i)
 	joint := point{out * shoulderHalf, 26.2}
 	elbow := joint.add(way(out * a.Out).times(upperArm))
-	hand := elbow.add(way(out * (a.Out + a.Fore)).times((forearmLength + 3) * seen))
+	hand := elbow.add(way(out * (a.Out + a.Fore)).times((forearmLength + 3) * a.seen()))
 	s.sh[i], s.elbow[i], s.wr[i] = s.leaned(joint), s.leaned(elbow), s.leaned(hand)
+}
+
+// seen is the share of the forearm that is seen; the whole unless said.
+func (a Arm) seen() float64 {
+	if a.Short == 0 {
+		return 1
+	}
+	return a.Short
 }
 
 // body, chest and leaned are places of the pelvis, of the chest, and of the chest as the pelvis sees it.

@@ -1,5 +1,7 @@
 package figure
 
+import "math"
+
 // The outline of each part of the body, seen from the front.
 
 func (t *trace) frontTrunk(s frontal) {
@@ -21,6 +23,8 @@ func (t *trace) frontLeg(s frontal, i int) {
 	hip, knee, ankle := s.hips[i], s.knees[i], s.ankles[i]
 	t.chain(disc{hip, 5.2}, disc{between(hip, knee, 0.45), 4.5}, disc{knee, 3.3}, disc{between(knee, ankle, 0.3), 3.3},
 		disc{between(knee, ankle, 0.8), 2.1}, disc{ankle, 2}, disc{s.feet[i], 2})
+	toes := s.ankles[i].sub(s.feet[i]).unitOf().across().times(-2.6 * outward(i)) // a foot that points at the reader, a little outward
+	t.capsule(capsule{disc{s.feet[i], 2}, disc{s.feet[i].add(toes), 1.7}})
 }
 
 func (t *trace) frontArm(s frontal, i int) {
@@ -44,10 +48,16 @@ func (c *canvas) front(s frontal, work Work) {
 		near = "f-body"
 	}
 	c.part(far, func(d *trace) { d.frontLeg(s, 1) })
-	c.part("f-body", func(d *trace) { d.frontArm(s, 1) })
-	c.part("f-body", func(d *trace) { d.frontTrunk(s) })
+	farArm, trunk := func(d *trace) { d.frontArm(s, 1) }, func(d *trace) { d.frontTrunk(s) }
+	if math.Abs(s.roll) < 45 { // of one who stands both arms are before the chest, of one who lies the lower is behind
+		farArm, trunk = trunk, farArm
+	}
+	c.part("f-body", farArm)
+	c.part("f-body", trunk)
 	c.part(near, func(d *trace) { d.frontLeg(s, 0) })
-	c.dot("f-joint", s.knees[0], 1.1)
+	for _, p := range []point{s.hips[0], s.knees[0], s.ankles[0]} {
+		c.dot("f-joint", p, 1.1)
+	}
 	c.part("f-body", func(d *trace) { d.frontArm(s, 0) })
 }
 
@@ -56,8 +66,13 @@ func (k Kit) onBoth(c *canvas, s frontal) {
 	switch k.Kind {
 	case Loop:
 		k.loop(c, s)
+	case Band:
+		c.line("f-band", pointOf(k.At), s.wr[1])
+		c.dot("f-metal", pointOf(k.At), 1.6)
 	case Slider:
 		c.slider(s.feet[1])
+	case HipLine:
+		c.hipLine("f-stop", s)
 	}
 }
 
@@ -74,4 +89,11 @@ func (k Kit) loop(c *canvas, s frontal) {
 	n := u.across().times(0.3)
 	c.line("f-band", a.sub(u).add(n), b.add(u).add(n))
 	c.line("f-band", a.sub(u).sub(n), b.add(u).sub(n))
+}
+
+// hipLine lies through both hips and beyond, so that a tilt is seen.
+func (c *canvas) hipLine(class string, s frontal) {
+	u := s.hips[1].sub(s.hips[0]).unitOf().times(19)
+	middle := between(s.hips[0], s.hips[1], 0.5)
+	c.line(class, middle.sub(u), middle.add(u))
 }

@@ -22,10 +22,6 @@ func (k Kit) furniture(c *canvas, under point) {
 		k.chair(c, at)
 	case Wall:
 		k.wall(c, at)
-	case Box:
-		c.slab("f-pad", at, k.Width, at.Y-0.6)
-	case Board:
-		k.board(c, at)
 	case Support:
 		c.line("f-kit", point{at.X, 0.8}, at)
 		c.line("f-kit", at.sub(point{5, 0}), at.add(point{5, 0}))
@@ -41,6 +37,8 @@ func (k Kit) furniture(c *canvas, under point) {
 		c.slab("f-stripe", at.add(point{-2, 0.9}), 4, 1.8)
 	case Cone:
 		k.cone(c, at)
+	default:
+		k.underFoot(c, at)
 	}
 }
 
@@ -79,18 +77,6 @@ func (k Kit) wall(c *canvas, at point) {
 	}
 	c.grow(point{at.X - 5, 3}, 0)
 	c.path("f-thin", d)
-}
-
-// board slopes from its top at the left down to the floor.
-func (k Kit) board(c *canvas, at point) {
-	d := c.trace()
-	d.to('M', point{at.X, 0.6})
-	d.to('L', at)
-	d.to('L', point{at.X + k.Width, 0.6})
-	d.close()
-	c.grow(at, 0)
-	c.grow(point{at.X + k.Width, 0}, 0)
-	c.path("f-pad", d)
 }
 
 func (k Kit) cone(c *canvas, at point) {

@@ -1,5 +1,7 @@
 package figure
 
+import "strings"
+
 // sunk is how far a part may be below a surface before it is a mistake, and short how far a foot or a hand from the place
 // where it is put, in hundredths of stature; chosen: less is not seen.
 const (
@@ -69,7 +71,8 @@ func (j *judge) reach(s skeleton, key string) {
 	}
 }
 
-// above: nothing lies below the floor or in a bench.
+// above: nothing lies below the floor, or in what the working leg stands, sits or lies on. The other leg may hang beside
+// it, and a hand may hold it.
 func (j *judge) above(s skeleton, key string) {
 	for _, p := range []struct {
 		name string
@@ -84,17 +87,21 @@ func (j *judge) above(s skeleton, key string) {
 			j.wrong(key, "the "+p.name+" is %.1f below the floor", "raise the anchor, or change the angles", -low)
 		}
 		for _, k := range j.pose.Kit {
-			if k.Kind == Bench && k.holds(p.disc) {
+			if k.holds(p.disc) && p.name != "hand" && !strings.HasPrefix(p.name, "far") {
 				j.wrong(key, "the "+p.name+" is in the "+string(k.Kind)+"%s", "move one of them", "")
 			}
 		}
 	}
 }
 
-// holds reports whether a disc's middle is within the pad of a bench.
+// holds reports whether a disc's middle is within a firm piece.
 func (k Kit) holds(d disc) bool {
 	at := pointOf(k.At)
-	return d.at.X > at.X && d.at.X < at.X+k.Width && d.at.Y < at.Y && d.at.Y > at.Y-4.6
+	deep := map[KitKind]float64{Bench: 4.6, Seat: 4.6, Chair: 3, Box: at.Y, Belt: at.Y, Rocker: 1.8}[k.Kind]
+	if k.On == "hip" {
+		deep = 0 // as high as the seat comes down
+	}
+	return d.at.X > at.X && d.at.X < at.X+k.Width && d.at.Y < at.Y && d.at.Y > at.Y-deep
 }
 
 func (j *judge) frontal(s frontal, key string) {

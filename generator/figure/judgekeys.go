@@ -20,7 +20,7 @@ func (j *judge) written() {
 	if p.Start.Arm == nil {
 		j.wrong("start.arm", "the arms are missing", "write arm = { shoulder = …, elbow = … }")
 	}
-	if p.End == nil && p.Motion != Hold {
+	if p.End == nil && p.Motion != Hold && !(p.gait() && p.Middle != nil) {
 		j.wrong("end", "the movement has no end", `write [figure.end], or motion = "hold"`)
 	}
 	for _, b := range j.bodies() {
@@ -94,6 +94,9 @@ func (j *judge) sameWay() {
 func (j *judge) places() {
 	j.place("track_shift", j.pose.Shift, false)
 	j.place("push", j.pose.Push, j.pose.Motion == Hold && j.pose.Track != "")
+	if len(j.pose.Push) == 2 && (j.pose.Track == "" || (j.pose.Motion == Repeat || j.pose.Motion == Passive || j.pose.Motion == "")) {
+		j.wrong("push", "nothing is pushed", "write track, and motion = \"hold\", \"flight\" or \"cycle\"")
+	}
 	for i, k := range j.pose.Kit {
 		j.place(fmt.Sprintf("kit[%d].at", i), k.At, k.fixed())
 		j.place(fmt.Sprintf("kit[%d].to", i), k.To, k.Kind == Rail)
@@ -130,8 +133,11 @@ func (j *judge) floor() {
 		}
 	}
 	j.place("floor_plan.plant", f.Plant, false)
-	if len(f.Run) < 2 {
+	if len(f.Run) == 1 {
 		j.wrong("floor_plan.run", "a way has two corners or more", "write run = [[0, 0], [0, 40]]")
+	}
+	if len(f.Run)+len(f.Plant)+len(f.Other) == 0 {
+		j.wrong("floor_plan", "the plan is empty", "write run = [[0, 0], [0, 40]], or plant = [0, 0]")
 	}
 }
 
@@ -169,7 +175,7 @@ func (b *Body) legs() (written []keyedLeg) {
 // fixed reports whether a piece stands at a place of the room.
 func (k Kit) fixed() bool {
 	switch k.Kind {
-	case Lever, Weight, Barbell, Dumbbell, FootPlate, Slider, Strap, Loop, Pads, BackPad:
+	case Lever, Weight, Barbell, Dumbbell, FootPlate, Slider, Strap, Loop, Pads, BackPad, Ball, HipLine:
 		return false
 	}
 	return true

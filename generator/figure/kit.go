@@ -42,10 +42,15 @@ const (
 	Cone      KitKind = "cone"
 	Pads      KitKind = "pads"
 	BackPad   KitKind = "back-pad"
+	Rocker    KitKind = "rocker"
+	Ball      KitKind = "ball"
+	Belt      KitKind = "belt"
+	Cushion   KitKind = "cushion"
+	HipLine   KitKind = "hip-line"
 )
 
 func (KitKind) Words() []string {
 	return []string{"mat", "bench", "seat", "chair", "wall", "box", "board", "support", "post", "rail", "bike", "roll",
 		"lever", "ankle-weight", "barbell", "dumbbell", "foot-plate", "slider", "strap", "band", "loop", "line", "cone",
-		"pads", "back-pad"}
+		"pads", "back-pad", "rocker", "ball", "belt", "cushion", "hip-line"}
 }

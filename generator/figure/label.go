@@ -10,7 +10,7 @@ import (
 const (
 	letters   = 7.0
 	capHeight = 4.9
-	digitWide = 3.9
+	digitWide = 4.5 // of the widest common face, in bold
 )
 
 // labels writes the ends of a wedge where nothing else is.
@@ -29,32 +29,45 @@ func (w wedge) labels(c *canvas) {
 // label finds the cheapest place near the end of the range: off limbs and other labels, then near, then outside.
 func (c *canvas) label(w wedge, bend, outward float64) {
 	text := digits(bend)
-	half := float64(len([]rune(text)))*digitWide/2 - 0.4
+	half := float64(len([]rune(text))) * digitWide / 2
+	reach := w.radius + farthestLabel + half
+	hard, soft := c.hard.around(w.knee, reach), c.soft.around(w.knee, reach)
 	best, place := math.Inf(1), point{}
+	ahead := way(w.toward(bend))
 	for _, s := range spots {
 		if s.cost >= best {
 			break
 		}
-		p := w.knee.add(way(w.toward(bend) + float64(outward*s.turn)).times(w.radius + s.far))
-		if cost := s.cost + c.crowd(p, half, best-s.cost); cost < best {
+		p := w.knee.add(s.from(ahead, outward).times(w.radius + s.far))
+		if cost := s.cost + crowd(hard, soft, p, half, best-s.cost); cost < best {
 			best, place = cost, p
 		}
 	}
-	c.hard = append(c.hard, labelBox(place, half))
+	c.hard.add(labelBox(place, half))
 	c.grow(place, half+1)
 	c.write("f-deg", place, text)
 }
 
 // spot is a place for a label: so far beyond the edge of the wedge, turned so much out of it, and what that costs.
-type spot struct{ far, turn, cost float64 }
+type spot struct{ far, sin, cos, cost float64 }
+
+// from is the way to the spot from the knee of a range whose end lies ahead.
+func (s spot) from(ahead point, outward float64) point {
+	sin := float64(s.sin * outward)
+	return point{float64(ahead.X*s.cos) - float64(ahead.Y*sin), float64(ahead.X*sin) + float64(ahead.Y*s.cos)}
+}
+
+// farthestLabel is how far beyond the edge of the wedge a label is looked for, in hundredths of stature; chosen.
+const farthestLabel = 26.0
 
 // spots are all that are looked at, the cheapest first: just outside the end of the range.
 var spots = allSpots()
 
 func allSpots() (all []spot) {
-	for far := -4.0; far <= 26; far += 1.5 {
+	for far := -4.0; far <= farthestLabel; far += 1.5 {
 		for turn := -40.0; turn <= 68; turn += 4 {
-			all = append(all, spot{far, turn, float64(math.Abs(far-5)*0.22) + float64(math.Abs(turn-4)*0.09)})
+			sin, cos := math.Sincos(radians(turn))
+			all = append(all, spot{far, sin, cos, float64(math.Abs(far-5)*0.22) + float64(math.Abs(turn-4)*0.09)})
 		}
 	}
 	slices.SortStableFunc(all, func(a, b spot) int { return cmp.Compare(a.cost, b.cost) })
@@ -71,16 +84,16 @@ func labelBox(p point, half float64) capsule {
 const aboveFloor = 5
 
 // crowd is what it costs to write at p; it stops counting beyond enough.
-func (c *canvas) crowd(p point, half, enough float64) (cost float64) {
+func crowd(hard, soft obstacles, p point, half, enough float64) (cost float64) {
 	if p.Y < aboveFloor {
 		cost += 40
 	}
 	for i := -2.0; i <= 2; i++ {
 		q := p.add(point{float64(i / 2 * (half - 2)), 0})
-		if h := deepest(c.hard, q, 3.6); h > 0 {
+		if h := hard.deepest(q, 3.6); h > 0 {
 			cost += 12 + float64(4*h)
 		}
-		cost += float64(deepest(c.soft, q, 2.4) * 0.15)
+		cost += float64(soft.deepest(q, 2.4) * 0.15)
 		if cost > enough {
 			return cost
 		}

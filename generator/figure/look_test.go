@@ -5,19 +5,24 @@ import (
 	"html"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 
 	"paceleaf/generator/unit"
 )
 
-// TestLook writes contact sheets for a person to look at, where LOOK names a folder.
+// TestLook writes contact sheets for a person to look at, where LOOK names a folder; of some exercises alone, where ONLY
+// names them.
 func TestLook(t *testing.T) {
 	dir := os.Getenv("LOOK")
 	if dir == "" {
 		t.Skip("LOOK names no folder")
 	}
 	all := exercises(t)
+	if only := strings.Fields(os.Getenv("ONLY")); len(only) > 0 {
+		all = slices.DeleteFunc(all, func(e exercise) bool { return !slices.Contains(only, e.id) })
+	}
 	for _, side := range []unit.Side{unit.Right, unit.Left} {
 		cards := strings.Builder{}
 		for _, e := range all {
@@ -59,4 +64,28 @@ func sheet(t *testing.T, dir, name, cards string) {
 	if err := os.WriteFile(filepath.Join(dir, name+".html"), []byte(page), 0o644); err != nil {
 		t.Fatal(err)
 	}
+}
+
+// TestLookMotion writes a page of all pictures that move, with the script that moves them, where LOOK names a folder.
+func TestLookMotion(t *testing.T) {
+	dir := os.Getenv("LOOK")
+	if dir == "" {
+		t.Skip("LOOK names no folder")
+	}
+	script, err := os.ReadFile("../../templates/script/motion.js")
+	if err != nil {
+		t.Fatal(err)
+	}
+	cards := strings.Builder{}
+	for _, e := range exercises(t) {
+		if !Moves(e.Figure) {
+			continue
+		}
+		svg, err := Draw(e.Figure, Options{ID: "f-" + e.id, Title: e.Title, Describe: e.Describe, Side: unit.Left, Range: e.Range, Moves: true})
+		if err != nil {
+			t.Fatal(err)
+		}
+		fmt.Fprintf(&cards, `<figure data-play="Show the movement" data-stop="Stop">%s<figcaption>%s</figcaption></figure>`, svg, html.EscapeString(e.id))
+	}
+	sheet(t, dir, "motion", cards.String()+"</main><script>"+string(script)+"</script><main>")
 }

@@ -22,6 +22,8 @@ func (k Kit) moving(c *canvas, s skeleton) {
 		k.band(c, s.near)
 	case Pads:
 		c.pads(s.near)
+	case Ball:
+		k.ball(c, s.near)
 	case BackPad:
 		c.backPad(s)
 	}
@@ -132,4 +134,10 @@ func (c *canvas) backPad(s skeleton) {
 	d.capsule(capsule{disc{foot, 1.7}, disc{foot.add(up.times(38)), 1.7}})
 	c.path("f-pad", d)
 	c.dot("f-pad", s.shoulder.add(up.times(3.6)).add(back.times(-1)), 2.4)
+}
+
+// ball is as high as the heel that lies on it.
+func (k Kit) ball(c *canvas, l leg) {
+	r := (l.heel.Y - rHeel) / 2
+	c.dot("f-pad", point{l.heel.X, r}, r)
 }

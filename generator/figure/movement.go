@@ -51,6 +51,9 @@ func (m movement) natural() (lo, hi float64) {
 // slackBend forgives the last digits of a found angle, in degrees.
 const slackBend = 0.01
 
+// halvings find a bend to a thousandth of a degree.
+const halvings = 18
+
 // moment finds when the knee has a bend; the bend must lie between those of start and end.
 func (m movement) moment(bend float64) float64 {
 	from, to := m.bend(0), m.bend(1)
@@ -58,7 +61,7 @@ func (m movement) moment(bend float64) float64 {
 		return 1
 	}
 	lo, hi := 0.0, 1.0
-	for range 32 {
+	for range halvings {
 		t := (lo + hi) / 2
 		if b := m.bend(t); (b < bend) == (from < to) {
 			lo = t
@@ -96,6 +99,9 @@ func (m movement) within(r *unit.Reach) (first, last float64, err error) {
 // a movement whose range is not shown, since its knee is not what moves it.
 func (m movement) frames(r *unit.Reach) (first, last frame, err error) {
 	switch {
+	case m.pose.gait():
+		f := m.step(0, r)
+		return f, f, nil
 	case m.pose.Motion == Flight || m.pose.View == FromFront:
 		return softened(m.start, r), softened(m.end, r), nil
 	case m.pose.Hidden && m.end.near.Knee != nil:

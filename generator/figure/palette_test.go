@@ -56,6 +56,7 @@ func TestContrast(t *testing.T) {
 			{"outline of the other leg and of the start", p.Outline, p.Back, 3},
 			{"outline on the other leg", p.Outline, p.Far, 3},
 			{"outline on the start", p.Outline, p.Ghost, 3},
+			{"the other leg's line on a span of weeks", p.Outline, p.Range, 3},
 			{"arrow", p.Move, p.Back, 3},
 			{"arrow on its case", p.Move, p.Back, 3},
 			{"edge of the range", p.Edge, p.Back, 3},

@@ -141,6 +141,9 @@ func TestPicturesAreLight(t *testing.T) {
 			}
 		}
 	})
+	if !strings.Contains(Style(), "direction:ltr") {
+		t.Error("on a page that reads from the right a minus would stand behind its number, and the letters of an axis in its field")
+	}
 	t.Logf("%d pictures, %d bytes on average, at most %d (%s); style sheet %d bytes", n, sum/n, most, name, len(Style()))
 	if most > 8<<10 {
 		t.Errorf("%s weighs %d bytes, want at most %d", name, most, 8<<10)

@@ -15,7 +15,7 @@ type Pose struct {
 	Track   Part      `key:"track" doc:"what the arrow follows; without it there is no arrow"`
 	Shift   []float64 `key:"track_shift" range:"-80 80" doc:"moves the arrow by x and y; without it a free place is found" show:"[4, -6]"`
 	Lift    float64   `key:"track_lift" range:"0 60" doc:"height of a flight above the line between its ends"`
-	Push    []float64 `key:"push" range:"-40 40" doc:"of a hold: way and length of an arrow that shows where to push" show:"[0, -12]"`
+	Push    []float64 `key:"push" range:"-40 40" doc:"of a hold or a flight: way and length of an arrow that shows where to push, or where it goes" show:"[0, -12]"`
 	CloseUp Close     `key:"close_up" doc:"the knee is drawn once more, larger"`
 	Kit     []Kit     `key:"kit" doc:"a piece of equipment that is drawn"`
 	Floor   *Floor    `key:"floor_plan" doc:"the way over the floor, seen from above"`
@@ -74,7 +74,7 @@ type Arm struct {
 	HandAt   []float64 `key:"hand_at" range:"-100 140" doc:"place of the hand" show:"[20, 60]"`
 	HandOn   Part      `key:"hand_on" doc:"the hand holds a place of the near leg"`
 	Flip     bool      `key:"flip" doc:"a placed arm bends the other way"`
-	Out      float64   `key:"out" range:"-30 190" doc:"front view: the upper arm, outward"`
+	Out      float64   `key:"out" range:"-90 190" doc:"front view: the upper arm, outward"`
 	Fore     float64   `key:"fore" range:"-170 170" doc:"front view: the forearm against the upper arm, outward"`
 	Short    float64   `key:"short" range:"0.1 1" doc:"front view: share of the forearm that is seen"`
 }

@@ -12,30 +12,32 @@ type shape struct {
 	at    point   // of a dot or a text
 	r     float64 // of a dot
 	text  string
+	rings [][]point // of a path that may move: what it goes through, piece by piece
 }
 
-// appendTo writes the shape as SVG. later are the same shape at later moments, if it moves.
-func (s shape) appendTo(b *bytes.Buffer, later []shape) {
+// pieces are the points of each piece of a shape.
+func (s shape) pieces() [][]point {
+	if s.r > 0 {
+		return [][]point{{s.at}}
+	}
+	return s.rings
+}
+
+// appendTo writes the shape as SVG. by names the moves of its pieces, if it moves.
+func (s shape) appendTo(b *bytes.Buffer, by string) {
+	if by != "" {
+		by = ` data-by="` + by + `"`
+	}
 	switch {
 	case s.text != "":
 		b.WriteString(`<text class="` + s.class + `" x="` + tenth(s.at.X) + `" y="` + tenth(s.at.Y) + `">` + s.text + `</text>`)
 	case s.r > 0:
-		b.WriteString(`<circle class="` + s.class + `" cx="` + hundredth(s.at.X) + `" cy="` + hundredth(s.at.Y) + `" r="` + tenth(s.r) + `"`)
-		closed(b, "circle", s.turns(later))
+		b.WriteString(`<circle class="` + s.class + `" cx="` + hundredth(s.at.X) + `" cy="` + hundredth(s.at.Y) + `" r="` + tenth(s.r) + `"` + by + `/>`)
 	default:
 		b.WriteString(`<path class="` + s.class + `" d="`)
 		b.Write(s.path)
-		b.WriteString(`"`)
-		closed(b, "path", s.turns(later))
+		b.WriteString(`"` + by + `/>`)
 	}
-}
-
-func closed(b *bytes.Buffer, tag, inside string) {
-	if inside == "" {
-		b.WriteString("/>")
-		return
-	}
-	b.WriteString(">" + inside + "</" + tag + ">")
 }
 
 // tenth and hundredth print a number with at most so many decimals.

@@ -2,10 +2,11 @@ package figure
 
 // The body from the side, in the order in which it is laid on the sheet.
 
-// ghost is a frame in outline only: where a movement begins, or what lies between.
-func (c *canvas) ghost(s skeleton, both bool) {
+// ghost is a frame in outline only: where a movement begins, or what lies between. far says whether the other leg is shown
+// where it is not right behind this one.
+func (c *canvas) ghost(s skeleton, far bool) {
 	d := c.trace()
-	if both {
+	if far && s.far.ankle.sub(s.near.ankle).length() > stays {
 		d.leg(s.far)
 	}
 	d.trunk(s)

@@ -17,6 +17,9 @@ var farHip = depth.times(0.6)
 // solve places a frame: first anywhere, then where its anchor says. The way from hip to anchor is the same in both.
 func solve(f frame) skeleton {
 	s := build(f, f.at)
+	if f.anchor == walks {
+		return build(f, point{f.at.X, s.hip.Y + f.at.Y - s.lowest()})
+	}
 	return build(f, s.hip.add(f.at.sub(s.touch(f.anchor))))
 }
 

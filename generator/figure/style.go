@@ -4,14 +4,16 @@ import "strings"
 
 // Style is the style sheet of all figures; a page holds it once. It reads no colour of the page but the custom properties
 // --fig-NAME, which it does not set: they win over the palettes.
-func Style() string {
+func Style() string { return ownStyle() + chartRules }
+
+// ownStyle is what a picture of a body needs, without the charts.
+func ownStyle() string {
 	var b strings.Builder
-	b.WriteString(".fig{" + properties(Light) + "display:block;width:100%;height:auto}")
+	b.WriteString(".fig{" + properties(Light) + "display:block;width:100%;height:auto;direction:ltr}") // a picture never flips with the text around it
 	b.WriteString("@media(prefers-color-scheme:dark){.fig{" + properties(Dark) + "}}")
 	b.WriteString("@media print{.fig{" + properties(Print) + "}}")
 	b.WriteString("@media(forced-colors:active){.fig{" + forced + "}}")
 	b.WriteString(rules)
-	b.WriteString(chartRules)
 	return b.String()
 }
 
@@ -40,6 +42,7 @@ const rules = `
 .f-out{fill:none;stroke:var(--edge);stroke-width:.9;stroke-dasharray:1.7 2}
 .f-deg{fill:var(--text);font:600 7px system-ui,sans-serif;text-anchor:middle;paint-order:stroke;stroke:var(--bg);stroke-width:1.6}
 .f-case{fill:none;stroke:var(--bg);stroke-width:3.6}.f-move{fill:none;stroke:var(--move);stroke-width:1.8}
+.moving .f-range,.moving .f-edge,.moving .f-stop,.moving .f-out,.moving .f-deg,.moving .f-ghost,.moving .f-was{visibility:hidden}
 .f-floor{fill:none;stroke:var(--kit);stroke-width:1.1;stroke-linecap:round}
 .f-kit,.f-rod{fill:none;stroke:var(--kit);stroke-width:1.7}.f-thin{fill:none;stroke:var(--kit);stroke-width:.7}
 .f-pad,.f-plate{fill:var(--pad);stroke:var(--kit);stroke-width:.9}.f-plate{fill-opacity:.86}

@@ -7,36 +7,56 @@ import (
 
 // trace is a path that is being written, in one decimal.
 type trace struct {
-	c *canvas
-	b []byte
+	c     *canvas
+	b     []byte
+	rings [][]point // what the path goes through, piece by piece; kept for motion alone
 }
 
-func (c *canvas) trace() trace { return trace{c: c} }
+func (c *canvas) trace() trace { return trace{c: c, b: make([]byte, 0, usualPath)} }
+
+// usualPath is room for the outline of a limb, in letters.
+const usualPath = 512
 
 func (t *trace) number(v float64, first bool) {
-	v = math.Round(v*10) / 10
-	if !first && !(v < 0) {
+	n := int64(math.Round(v * 10))
+	switch {
+	case n < 0:
+		t.b = append(t.b, '-')
+		n = -n
+	case !first:
 		t.b = append(t.b, ' ')
 	}
-	if v == 0 {
-		v = 0 // no minus before a zero
+	t.b = strconv.AppendInt(t.b, n/10, 10)
+	if n%10 != 0 {
+		t.b = append(t.b, '.', byte('0'+n%10))
 	}
-	t.b = strconv.AppendFloat(t.b, v, 'f', -1, 64)
 }
 
 // to writes a command that ends at p.
 func (t *trace) to(command byte, p point) {
 	t.b = append(t.b, command)
-	o := t.c.out(p)
+	if command == 'M' && t.c.rings {
+		t.rings = append(t.rings, nil)
+	}
+	o := t.keep(p)
 	t.number(o.X, true)
 	t.number(o.Y, false)
+}
+
+// keep gives a place of the picture, and remembers it where the path may move.
+func (t *trace) keep(p point) point {
+	o := t.c.out(p)
+	if n := len(t.rings); n > 0 {
+		t.rings[n-1] = append(t.rings[n-1], o)
+	}
+	return o
 }
 
 // curve writes a Bézier curve.
 func (t *trace) curve(a, b, p point) {
 	t.b = append(t.b, 'C')
 	for i, q := range []point{a, b, p} {
-		o := t.c.out(q)
+		o := t.keep(q)
 		t.number(o.X, i == 0)
 		t.number(o.Y, false)
 	}
@@ -57,7 +77,7 @@ func (t *trace) ellipse(rx, ry, turn float64, large, counter bool, p point) {
 		big = '1'
 	}
 	t.b = append(t.b, ' ', big, ' ', t.c.sweep(counter))
-	o := t.c.out(p)
+	o := t.keep(p)
 	t.number(o.X, false)
 	t.number(o.Y, false)
 }
@@ -75,13 +95,19 @@ func (t *trace) capsule(k capsule) {
 	}
 	turn := math.Atan2(b.at.Y-a.at.Y, b.at.X-a.at.X)
 	open := math.Acos((a.r - b.r) / d)
-	on := func(k disc, angle float64) point { return k.at.add(point{math.Cos(angle), math.Sin(angle)}.times(k.r)) }
-	t.to('M', on(a, turn+open))
-	t.to('L', on(b, turn+open))
-	t.arc(b.r, a.r < b.r, false, on(b, turn-open))
-	t.to('L', on(a, turn-open))
-	t.arc(a.r, a.r >= b.r, false, on(a, turn+open))
+	one, other := wayAt(turn+open), wayAt(turn-open)
+	t.to('M', a.at.add(one.times(a.r)))
+	t.to('L', b.at.add(one.times(b.r)))
+	t.arc(b.r, a.r < b.r, false, b.at.add(other.times(b.r)))
+	t.to('L', a.at.add(other.times(a.r)))
+	t.arc(a.r, a.r >= b.r, false, a.at.add(one.times(a.r)))
 	t.close()
+}
+
+// wayAt is the unit vector of an angle from +x, in radians.
+func wayAt(angle float64) point {
+	sin, cos := math.Sincos(angle)
+	return point{cos, sin}
 }
 
 // circle adds the larger of two discs, where one holds the other.

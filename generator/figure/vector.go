@@ -18,7 +18,11 @@ func degrees(r float64) float64           { return float64(r * 180 / math.Pi) }
 func clamp(v, lo, hi float64) float64     { return math.Max(lo, math.Min(hi, v)) }
 
 // way is the unit vector of a direction, and direction the angle of a way.
-func way(d float64) point       { return point{math.Sin(radians(d)), -math.Cos(radians(d))} }
+func way(d float64) point {
+	sin, cos := math.Sincos(radians(d))
+	return point{sin, -cos}
+}
+
 func direction(v point) float64 { return degrees(math.Atan2(v.X, -v.Y)) }
 
 // unitOf is the way of v with length 1; the zero vector stays what it is.

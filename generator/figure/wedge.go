@@ -71,7 +71,7 @@ func (w wedge) draw(c *canvas) {
 		c.line("f-stop", w.at(q, w.radius-2.6), w.at(q, w.radius+2))
 	}
 	for i := range spokes + 1 {
-		c.soft = append(c.soft, capsule{disc{w.knee, 1}, disc{w.at(lerp(a, b, float64(i)/spokes), w.radius), spokeWidth}})
+		c.soft.add(capsule{disc{w.knee, 1}, disc{w.at(lerp(a, b, float64(i)/spokes), w.radius), spokeWidth}})
 	}
 	c.grow(w.at((a+b)/2, w.radius), 1)
 }
