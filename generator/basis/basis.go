@@ -35,9 +35,9 @@ func (o Origin) At(key string) Origin {
 // pow(), sqrt(), exp(), ln(). down(x) is the largest whole number not above x; cos takes degrees. The keys of its statistics take weeks
 // and values in turn: slope(), intercept(); slopeln(), interceptln() of the logarithm of the weeks; slopemedian(), interceptmedian().
 type Rule struct {
-	Name   string
+	Name   Said
 	Sum    string
-	Source string
+	Source Said
 }
 
 // Step is one link of the chain.
@@ -53,7 +53,7 @@ type Step struct {
 	At     Origin   // of a typed value: where it stands
 	Typed  string   // of a typed value: as it was written, with its unit ("42.8 kgf")
 	On     unit.Day // the day it was measured, where that matters
-	Reason string   // why it is so, in words that are no sum: who set a limit, why a test is missing
+	Reason Said     // why it is so, in words that are no sum: who set a limit, why a test is missing
 	Refuse bool     // there is no value; Reason says why
 }
 
@@ -89,7 +89,7 @@ func (n Num[Q]) ID() string {
 }
 
 // Why returns the reason of a missing value: what was refused, or "not tested".
-func (n Num[Q]) Why() string {
+func (n Num[Q]) Why() Said {
 	switch {
 	case n.OK():
 		return ""
@@ -106,7 +106,7 @@ func (n Num[Q]) Named(id string) Num[Q] { return n.with(func(s *Step) { s.ID = i
 func (n Num[Q]) On(d unit.Day) Num[Q] { return n.with(func(s *Step) { s.On = d }) }
 
 // Because returns the same number with a reason beside its sum.
-func (n Num[Q]) Because(reason string) Num[Q] { return n.with(func(s *Step) { s.Reason = reason }) }
+func (n Num[Q]) Because(reason Said) Num[Q] { return n.with(func(s *Step) { s.Reason = reason }) }
 
 func (n Num[Q]) with(change func(*Step)) Num[Q] {
 	if n.step == nil {
@@ -137,18 +137,18 @@ func (n *Num[Q]) Endings() []unit.Ending {
 }
 
 // Given is a number that a rule or a program states, with the rule as its reason: a dose, a floor, a step of a machine.
-func Given[Q unit.Quantity](id string, by Rule, v Q, reason string) Num[Q] {
+func Given[Q unit.Quantity](id string, by Rule, v Q, reason Said) Num[Q] {
 	return Num[Q]{v, &Step{ID: id, By: by, Value: float64(v), Unit: v.Unit(), Reason: reason}}
 }
 
 // Refused is a number that does not exist, with the reason and what it would have been made of.
-func Refused[Q unit.Quantity](id string, by Rule, reason string, from ...*Step) Num[Q] {
+func Refused[Q unit.Quantity](id string, by Rule, reason Said, from ...*Step) Num[Q] {
 	var zero Q
 	return Num[Q]{zero, &Step{ID: id, By: by, Unit: zero.Unit(), Reason: reason, Refuse: true, From: present(from)}}
 }
 
 // Word is a step whose value is a word, such as a grade of swelling or a day.
-func Word(id string, by Rule, text, reason string, from ...*Step) *Step {
+func Word(id string, by Rule, text string, reason Said, from ...*Step) *Step {
 	return &Step{ID: id, By: by, Text: text, Reason: reason, From: present(from)}
 }
 

@@ -34,7 +34,7 @@ func TestMissingIsNeverZero(t *testing.T) {
 		{"an empty list", OfList("t", product, func([]unit.Newtons) (unit.NewtonMetres, error) { return 99, nil }, nil), false, "not tested"},
 		{"a list with a gap", OfList("t", product, func([]unit.Newtons) (unit.NewtonMetres, error) { return 99, nil }, []Num[unit.Newtons]{zero, swollen}), false, "swollen"},
 	} {
-		if row.got.OK() != row.ok || row.got.Why() != row.why {
+		if row.got.OK() != row.ok || row.got.Why().String() != row.why {
 			t.Errorf("%s: ok %v, %q; want %v, %q", row.name, row.got.OK(), row.got.Why(), row.ok, row.why)
 		}
 		if v, ok := row.got.Value(); !ok && v != 0 {

@@ -59,7 +59,7 @@ func OfList[A, Q unit.Quantity](id string, by Rule, f func([]A) (Q, error), list
 // Input is a Num of any quantity, as one of many inputs.
 type Input interface {
 	OK() bool
-	Why() string
+	Why() Said
 	Step() *Step
 }
 
@@ -83,7 +83,7 @@ func Cut[Q, S unit.Quantity](id string, by Rule, cut func(Q, S) Q, n Num[Q], ste
 type input struct {
 	step *Step
 	ok   bool
-	why  string
+	why  Said
 }
 
 func make1[Q unit.Quantity](id string, by Rule, f func() (Q, error), inputs ...input) Num[Q] {
@@ -100,7 +100,7 @@ func make1[Q unit.Quantity](id string, by Rule, f func() (Q, error), inputs ...i
 	}
 	v, err := f()
 	if err != nil {
-		return Refused[Q](id, by, err.Error(), from...)
+		return Refused[Q](id, by, SaidBy(err), from...)
 	}
 	return Num[Q]{v, &Step{ID: id, By: by, From: from, Value: float64(v), Unit: v.Unit()}}
 }

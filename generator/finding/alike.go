@@ -5,6 +5,7 @@ import (
 	"math"
 	"strings"
 
+	"paceleaf/generator/basis"
 	"paceleaf/generator/client"
 	"paceleaf/generator/unit"
 )
@@ -29,36 +30,39 @@ type Alike struct {
 const leverSlack unit.Metres = 0.01
 
 // Apart says why two values cannot be compared, both sides named; empty where they can.
-func (a Alike) Apart(b Alike) string {
-	for _, aspect := range []struct{ name, a, b string }{
+func (a Alike) Apart(b Alike) basis.Said {
+	for _, aspect := range []struct {
+		name basis.Said
+		a, b string
+	}{
 		{"gauge", a.Gauge, b.Gauge}, {"mode", a.Mode, b.Mode}, {"angle", a.Angle, b.Angle}, {"speed", a.Speed, b.Speed},
 		{"score of the trials", a.Score, b.Score}, {"way with the weight of the shank", a.Gravity, b.Gravity}, {"device", a.Device, b.Device},
 		{"range", a.Range, b.Range}, {"tool", a.Tool, b.Tool},
 	} {
 		if aspect.a != aspect.b {
-			return fmt.Sprintf("another %s (%s, then %s)", aspect.name, orNone(aspect.a), orNone(aspect.b))
+			return basis.Say("another {a} ({b}, then {c})", aspect.name, orNone(aspect.a), orNone(aspect.b))
 		}
 	}
 	for i := range a.Levers {
 		if (a.Levers[i] == 0) != (b.Levers[i] == 0) || math.Abs(float64(a.Levers[i]-b.Levers[i])) > float64(leverSlack) {
-			return fmt.Sprintf("another lever (%s, then %s)", metres(a.Levers[i]), metres(b.Levers[i]))
+			return basis.Say("another lever ({a}, then {b})", metres(a.Levers[i]), metres(b.Levers[i]))
 		}
 	}
 	return ""
 }
 
-func orNone(s string) string {
+func orNone(s string) basis.Said {
 	if s == "" {
 		return "none said"
 	}
-	return s
+	return basis.Said(s)
 }
 
-func metres(m unit.Metres) string {
+func metres(m unit.Metres) basis.Said {
 	if m == 0 {
 		return "none typed"
 	}
-	return fmt.Sprintf("%.3g m", float64(m))
+	return basis.Said(fmt.Sprintf("%.3g m", float64(m)))
 }
 
 // alike is what a test of force was made with.

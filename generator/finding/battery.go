@@ -7,8 +7,8 @@ import (
 	"paceleaf/generator/unit"
 )
 
-// batteryTest is the name of the lowest symmetry of the hops of one day.
-const batteryTest = "hop-battery"
+// BatteryTest is the name of the lowest symmetry of the hops of one day.
+const BatteryTest = "hop-battery"
 
 // battery takes the lowest symmetry of a day on which two hops or more were tested: one good hop hides no bad one.
 func (f *finder) battery(d *client.TestDay) {
@@ -16,7 +16,7 @@ func (f *finder) battery(d *client.TestDay) {
 		return
 	}
 	var all []basis.Num[unit.Percent]
-	var doubts []string
+	var doubts []basis.Said
 	for i := range f.Hops {
 		if h := &f.Hops[i]; h.On == d.On && h.LSI.OK() {
 			all = append(all, h.LSI)
@@ -26,9 +26,9 @@ func (f *finder) battery(d *client.TestDay) {
 	if len(all) < 2 {
 		return
 	}
-	ids := f.stem(batteryTest, d, func(t *client.TestDay) bool { return len(t.Hops) > 1 })
+	ids := f.stem(BatteryTest, d, func(t *client.TestDay) bool { return len(t.Hops) > 1 })
 	lowest := basis.OfList(ids.id("", "lsi"), formula.ByHopBattery, formula.HopBattery, all).On(d.On)
-	m := measured(batteryTest+".lsi", lowest, d.On, doubts...)
+	m := measured(BatteryTest+".lsi", lowest, d.On, doubts...)
 	for i := range f.Hops {
 		if f.Hops[i].On == d.On {
 			m.Alike.Score += f.Hops[i].Test + " " + f.Hops[i].Score + " "

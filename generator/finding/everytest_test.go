@@ -93,7 +93,7 @@ func TestApart(t *testing.T) {
 		if len(h) != 2 {
 			t.Fatalf("%s: %d values", row.name, len(h))
 		}
-		if got := h[0].Alike.Apart(h[1].Alike); got != row.want {
+		if got := h[0].Alike.Apart(h[1].Alike); got.String() != row.want {
 			t.Errorf("%s: %q, want %q", row.name, got, row.want)
 		}
 	}

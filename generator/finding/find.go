@@ -99,7 +99,7 @@ func (f *finder) put(m Measure) {
 }
 
 // measured makes a measure of a number; a missing number is not tested, with its reason.
-func measured[Q unit.Quantity](name string, n basis.Num[Q], on unit.Day, doubts ...string) Measure {
+func measured[Q unit.Quantity](name string, n basis.Num[Q], on unit.Day, doubts ...basis.Said) Measure {
 	v, ok := n.Value()
 	return Measure{Name: name, Value: n.Step(), Number: float64(v), Unit: v.Unit(), OK: ok, On: on, Reason: n.Why(), Doubts: doubts}
 }
@@ -113,11 +113,11 @@ func (f *Findings) Measure(name string) Measure {
 }
 
 // flag notes what is to be looked at without doubting the value.
-func (f *finder) flag(id, code, says string) {
+func (f *finder) flag(id, code string, says basis.Said) {
 	f.Flags = append(f.Flags, Doubt{ID: id, Says: says, Code: code})
 }
 
-func (f *finder) doubt(id, code, says string) string {
+func (f *finder) doubt(id, code string, says basis.Said) basis.Said {
 	f.Doubts = append(f.Doubts, Doubt{ID: id, Says: says, Code: code})
 	return says
 }
@@ -163,7 +163,7 @@ func (f *finder) references() {
 			delete(f.History, name)
 			continue
 		}
-		m.Doubts = append(m.Doubts, f.doubt(name, "reference-not-sound", "the other leg is no sound reference ("+string(f.c.OtherLeg)+")"))
+		m.Doubts = append(m.Doubts, f.doubt(name, "reference-not-sound", basis.Say("the other leg is no sound reference ({a})", f.c.OtherLeg)))
 		f.Measures[name] = m
 		for i := range f.History[name] {
 			f.History[name][i].Doubts = append(f.History[name][i].Doubts, m.Doubts[len(m.Doubts)-1])

@@ -35,10 +35,10 @@ type Measure struct {
 	Grade     unit.Grade // of a word
 	OK        bool
 	On        unit.Day
-	Reason    string   // why not tested
-	Doubts    []string // a doubtful value opens nothing
-	Alike     Alike    // what it was measured with
-	SEM       *float64 // standard error of measurement in the measure's unit; nil: not published
+	Reason    basis.Said   // why not tested
+	Doubts    []basis.Said // a doubtful value opens nothing
+	Alike     Alike        // what it was measured with
+	SEM       *float64     // standard error of measurement in the measure's unit; nil: not published
 	SEMSource string
 }
 
@@ -64,7 +64,7 @@ type Leg struct {
 	Torque         basis.Num[unit.NewtonMetres]
 	PerKg          basis.Num[unit.NmPerKg]
 	Spread         basis.Num[unit.Percent]
-	NotTested      string
+	NotTested      basis.Said
 	StoppedForPain bool
 	leverless      bool // no lever was typed: only forces can be compared
 }
@@ -87,9 +87,9 @@ type LiftLeg struct {
 	Reserve        basis.Num[unit.Count]
 	OneRM          basis.Num[unit.Kilograms]
 	Span           Span // of the estimate over all equations
-	NotTested      string
+	NotTested      basis.Said
 	StoppedForPain bool
-	Doubts         []string
+	Doubts         []basis.Said
 }
 
 // HopTest is one hop test on one day.
@@ -108,7 +108,7 @@ type HopLeg struct {
 	Count          basis.Num[unit.Count]
 	Spread         basis.Num[unit.Percent] // of the trials
 	OfHeight       basis.Num[unit.Percent] // of a single hop: distance as a share of height, cut to a tenth
-	NotTested      string
+	NotTested      basis.Said
 	StoppedForPain bool
 }
 
@@ -136,6 +136,6 @@ type KneeAngles struct {
 // Doubt is a value that should be looked at before it is trusted.
 type Doubt struct {
 	ID   string // of the value
-	Says string
+	Says basis.Said
 	Code string
 }

@@ -116,15 +116,15 @@ func pull(test, left, right string) string {
 func shown(m finding.Measure) string {
 	s := m.Reason
 	if m.OK {
-		s = fmt.Sprintf("%.6g %s", m.Number, m.Unit)
+		s = basis.Said(fmt.Sprintf("%.6g %s", m.Number, m.Unit))
 		if m.Grade != "" {
-			s = string(m.Grade)
+			s = basis.Said(m.Grade)
 		}
 	}
 	if len(m.Doubts) > 0 {
-		s += fmt.Sprintf(" doubt×%d", len(m.Doubts))
+		s += basis.Said(fmt.Sprintf(" doubt×%d", len(m.Doubts)))
 	}
-	return strings.TrimSpace(s)
+	return strings.TrimSpace(s.String())
 }
 
 // Symmetry is operated over other, never weaker over stronger; missing is never zero.

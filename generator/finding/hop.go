@@ -1,8 +1,6 @@
 package finding
 
 import (
-	"fmt"
-
 	"paceleaf/generator/basis"
 	"paceleaf/generator/client"
 	"paceleaf/generator/formula"
@@ -92,7 +90,7 @@ func (f *finder) flagSpread(t HopTest) {
 		HopLeg
 	}{{unit.Left, t.Left}, {unit.Right, t.Right}} {
 		if v, ok := leg.Spread.Value(); ok && v > spreadLimit {
-			f.flag(leg.Spread.ID(), "spread", fmt.Sprintf("trials of the %s leg spread more than %g %%: add a trial", leg.side, float64(spreadLimit)))
+			f.flag(leg.Spread.ID(), "spread", basis.Say("trials of the {a} leg spread more than {b} %: add a trial", leg.side, float64(spreadLimit)))
 		}
 	}
 }

@@ -74,7 +74,7 @@ func quotient(ids stem, side unit.Side, extension, flexion *StrengthTest) basis.
 	a, b := extension.Alike, flexion.Alike
 	a.Levers, b.Levers, a.Gravity, b.Gravity = [2]unit.Metres{}, [2]unit.Metres{}, "", "" // torques stand on their own lever
 	if apart := a.Apart(b); apart != "" {
-		return basis.Refused[unit.Percent](id, formula.ByHamstringsToQuadriceps, "straightening and bending were measured differently: "+apart, h.Step(), q.Step())
+		return basis.Refused[unit.Percent](id, formula.ByHamstringsToQuadriceps, basis.Say("straightening and bending were measured differently: {a}", apart), h.Step(), q.Step())
 	}
 	share := basis.Try2(ids.id(string(side), "ratio"), formula.ByHamstringsToQuadriceps, formula.HamstringsToQuadriceps[unit.NewtonMetres], h, q)
 	return tenth(id, share)
@@ -90,3 +90,6 @@ func hasStrength(t *client.TestDay, test string) bool {
 }
 
 func numeral(n int) string { return strconv.Itoa(n) }
+
+// IsRatioTest reports whether a name is the one of the ratio of both muscles of a thigh.
+func IsRatioTest(name string) bool { return strings.HasPrefix(name, ratioTest) }

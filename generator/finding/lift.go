@@ -71,7 +71,7 @@ func (f *finder) set(ids stem, d *client.TestDay, side unit.Side, s client.Set, 
 	toFailure := basis.Try2(name("to-failure"), formula.ByToFailure, formula.ToFailure, leg.Reps, leg.Reserve)
 	leg.OneRM, leg.Span = way.OneRM(name("one-rm"), leg.Moved, toFailure).On(d.On), SpanOf(name("one-rm"), leg.Moved, toFailure)
 	if n, ok := toFailure.Value(); ok && n > formula.OneRMDoubtedAbove {
-		leg.Doubts = append(leg.Doubts, f.doubt(leg.OneRM.ID(), "many-reps", fmt.Sprintf("more than %g repetitions to failure: the estimate is doubtful", float64(formula.OneRMDoubtedAbove))))
+		leg.Doubts = append(leg.Doubts, f.doubt(leg.OneRM.ID(), "many-reps", basis.Say("more than {a} repetitions to failure: the estimate is doubtful", float64(formula.OneRMDoubtedAbove))))
 	}
 	return leg
 }

@@ -53,15 +53,15 @@ func scored(ids stem, q *client.Questionnaire) basis.Num[unit.Points] {
 	}
 	id := ids.id("", "score")
 	if instrument.Score == nil || len(given) == 0 {
-		return basis.Refused[unit.Points](id, basis.Rule{Name: q.ID}, "no item was answered: no score")
+		return basis.Refused[unit.Points](id, basis.Rule{Name: basis.Said(q.ID)}, "no item was answered: no score")
 	}
 	return basis.OfList(id, instrument.Rule(items), func([]unit.Points) (unit.Points, error) { return instrument.Score(items) }, given).Because(missingOf(items, instrument))
 }
 
 // missingOf says how items without an answer were dealt with; empty where all were answered.
-func missingOf(items formula.Items, by formula.Questionnaire) string {
+func missingOf(items formula.Items, by formula.Questionnaire) basis.Said {
 	if len(items.Given()) == len(items) {
 		return ""
 	}
-	return numeral(len(items)-len(items.Given())) + " not answered: " + by.Missing
+	return basis.Say("{a} not answered: {b}", len(items)-len(items.Given()), by.Missing)
 }

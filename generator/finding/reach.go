@@ -19,7 +19,7 @@ type YBalance struct {
 type Reaches struct {
 	Anterior, Posteromedial, Posterolateral basis.Num[unit.Metres]
 	Composite                               basis.Num[unit.Percent] // of the length of the leg, cut to a tenth
-	NotTested                               string
+	NotTested                               basis.Said
 }
 
 // Rise is the lowest seat that each leg stood up from, on one day.
@@ -33,7 +33,7 @@ type Rise struct {
 type RiseLeg struct {
 	Seat      basis.Num[unit.Metres]
 	Score     basis.Num[unit.Points]
-	NotTested string
+	NotTested basis.Said
 }
 
 // reach takes the Y-balance of a day.
@@ -119,7 +119,7 @@ func riseLeg(ids stem, d *client.TestDay, side unit.Side, typed client.RiseSide)
 }
 
 // whyNot is the reason of a leg without a value: pain goes before words.
-func whyNot(typed string, stopped bool) string {
+func whyNot(typed basis.Said, stopped bool) basis.Said {
 	if stopped {
 		return "stopped for pain"
 	}

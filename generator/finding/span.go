@@ -25,7 +25,7 @@ func ofAll(id, key string, choose func([]unit.Kilograms) unit.Kilograms, moved b
 	for i, e := range formula.Equations {
 		sums[i] = formula.OneRMRuleBy(e, n.Or(0)).Sum
 	}
-	by := basis.Rule{Name: "estimated maximum, " + key + " of seven equations", Sum: key + "(" + strings.Join(sums, ", ") + ")", Source: "reprints, second-hand"}
+	by := basis.Rule{Name: basis.Say("estimated maximum, {a} of seven equations", key), Sum: key + "(" + strings.Join(sums, ", ") + ")", Source: "reprints, second-hand"}
 	return basis.Try2(id, by, func(kg unit.Kilograms, n unit.Count) (unit.Kilograms, error) {
 		all := make([]unit.Kilograms, len(formula.Equations))
 		for i, e := range formula.Equations {

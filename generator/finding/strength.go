@@ -53,13 +53,13 @@ func (f *finder) score(gauge string) client.Trial {
 
 // strengthMeasures files the newest values. The lower of symmetry and the pre-operative ratio governs (rules 13).
 func (f *finder) strengthMeasures(t *StrengthTest, operated, other Leg) {
-	var doubts []string
+	var doubts []basis.Said
 	for _, leg := range []struct {
-		name string
+		name basis.Said
 		Leg
 	}{{"operated", operated}, {"other", other}} {
 		if spread, ok := leg.Spread.Value(); ok && spread > spreadLimit {
-			doubts = append(doubts, f.doubt(leg.Spread.ID(), "spread", fmt.Sprintf("trials of the %s leg spread more than %g %%: repeat", leg.name, float64(spreadLimit))))
+			doubts = append(doubts, f.doubt(leg.Spread.ID(), "spread", basis.Say("trials of the {a} leg spread more than {b} %: repeat", leg.name, float64(spreadLimit))))
 		}
 	}
 	for _, m := range []Measure{

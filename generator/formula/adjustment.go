@@ -52,12 +52,12 @@ func find(table []adjustment, reps unit.Count, name string) (adjustment, error) 
 		switch {
 		case reps < row.from || reps > row.to:
 		case row.unverified:
-			return adjustment{}, errors.New("the row of " + name + " for this number of repetitions was read nowhere: no change of load")
+			return adjustment{}, basis.Say("the row of {a} for this number of repetitions was read nowhere: no change of load", name)
 		default:
 			return row, nil
 		}
 	}
-	return adjustment{}, errors.New("the scheme " + name + " has no row for so few repetitions: find the weight anew")
+	return adjustment{}, basis.Say("the scheme {a} has no row for so few repetitions: find the weight anew", name)
 }
 
 // adjusted changes a load by a row.
@@ -74,9 +74,9 @@ func adjusted(load unit.Kilograms, table []adjustment, reps unit.Count, m Marked
 	change := inKilograms(row.careful(m), m)
 	switch {
 	case change > 0 && unit.CutTo(share(change, load), 1e-6) > stepMost:
-		return 0, errors.New("the smallest step of " + name + " is more than 10 % of this load: add repetitions first")
+		return 0, basis.Say("the smallest step of {a} is more than 10 % of this load: add repetitions first", name)
 	case load+change <= 0:
-		return 0, errors.New("the fall of " + name + " leaves no load: find the weight anew")
+		return 0, basis.Say("the fall of {a} leaves no load: find the weight anew", name)
 	}
 	return load + change, nil
 }
@@ -90,7 +90,7 @@ func inKilograms(change float64, m Marked) unit.Kilograms {
 
 // adjustedRule is the rule of adjusted: the change stands in the sum.
 func adjustedRule(by basis.Rule, table []adjustment, reps unit.Count, m Marked) basis.Rule {
-	row, err := find(table, reps, by.Name)
+	row, err := find(table, reps, by.Name.String())
 	if err != nil {
 		return basis.Rule{Name: by.Name, Source: by.Source}
 	}

@@ -1,12 +1,13 @@
 package formula
 
 import (
+	"paceleaf/generator/basis"
 	"paceleaf/generator/unit"
 )
 
 // Doubt says why a number that could be worked out is not to be believed yet; "" where there is no reason. A doubtful number
 // opens nothing.
-type Doubt string
+type Doubt = basis.Said
 
 const (
 	// SymmetryDoubtedBelow and SymmetryDoubtedAbove ask for unit and side; tool rules, no source.
@@ -37,7 +38,7 @@ func DoubtOfTrials[Q unit.Quantity](trials []Q) Doubt {
 	case len(trials) == 1 && err != nil:
 		return "one trial only: add a trial"
 	case err != nil:
-		return Doubt(err.Error())
+		return basis.SaidBy(err)
 	case spread == 0 && len(trials) > 2:
 		return "all trials are alike to the last digit: were they typed once and copied?"
 	case spread > SpreadDoubtedAbove:

@@ -36,7 +36,7 @@ func (Equation) Words() []string {
 // equation is an equation in three directions: the maximum of 1 kg, the share that repetitions allow, the repetitions that a
 // share allows; and each as a sum, of which the maximum begins with the load $1.
 type equation struct {
-	source                 string
+	source                 basis.Said
 	maximum                func(n float64) float64
 	share                  func(n float64) float64 // in hundredths
 	toFailure              func(p float64) float64 // p in hundredths; NaN or infinite where there is none
@@ -79,7 +79,7 @@ var equations = map[Equation]equation{
 }
 
 // curve is an equation whose share falls toward a floor: floor + height·e^(−rate·n).
-func curve(source string, floor, height, rate float64, maxSum, shareSum, nSum string) equation {
+func curve(source basis.Said, floor, height, rate float64, maxSum, shareSum, nSum string) equation {
 	share := func(n float64) float64 { return floor + float64(height*math.Exp(-float64(rate*n))) }
 	return equation{source,
 		func(n float64) float64 { return 100 / share(n) }, share,
@@ -95,21 +95,21 @@ func (e Equation) find() (equation, error) {
 }
 
 // rule names a sum of the equation.
-func (e Equation) rule(name string, sum func(equation) string) basis.Rule {
+func (e Equation) rule(name basis.Said, sum func(equation) string) basis.Rule {
 	q, err := e.find()
 	if err != nil {
 		return basis.Rule{}
 	}
-	return basis.Rule{Name: name + " (" + string(e) + ")", Sum: sum(q), Source: q.source}
+	return basis.Rule{Name: basis.Say("{a} ({b})", name, string(e)), Sum: sum(q), Source: q.source}
 }
 
 // repeated refuses repetitions to failure that no equation was studied with.
-func repeated(n, most unit.Count, without string) error {
+func repeated(n, most unit.Count, without basis.Said) error {
 	switch {
 	case !number(n) || n < 1:
-		return errors.New("no repetition: " + without)
+		return basis.Say("no repetition: {a}", without)
 	case n > most:
-		return errors.New("more than " + digits(most) + " repetitions to failure: " + without)
+		return basis.Say("more than {a} repetitions to failure: {b}", float64(most), without)
 	}
 	return nil
 }

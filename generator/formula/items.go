@@ -1,8 +1,6 @@
 package formula
 
 import (
-	"errors"
-	"fmt"
 	"math"
 
 	"paceleaf/generator/basis"
@@ -54,23 +52,23 @@ type sheet struct {
 // refuse says what is wrong with the answers of a sheet.
 func (s sheet) refuse(items Items) error {
 	if len(items) != s.items {
-		return fmt.Errorf("the %s has %d items, not %d: no score", s.name, s.items, len(items))
+		return basis.Say("the {a} has {b} items, not {c}: no score", s.name, s.items, len(items))
 	}
 	for i, a := range items {
 		p, ok := a.Points()
 		off := float64((p - s.low) / s.step)
 		if ok && (!number(p) || p < s.low || p > s.most(i) || off != math.Floor(off)) {
-			return fmt.Errorf("the %s, item %d: %v is no answer; write %v to %v in steps of %v: no score",
+			return basis.Say("the {a}, item {b}: {c} is no answer; write {d} to {e} in steps of {f}: no score",
 				s.name, i+1, float64(p), float64(s.low), float64(s.most(i)), float64(s.step))
 		}
 	}
 	switch given := len(items.Given()); {
 	case given == 0:
-		return errors.New("the " + s.name + " was not answered: no score")
+		return basis.Say("the {a} was not answered: no score", s.name)
 	case given < s.least && s.least == s.items:
-		return fmt.Errorf("the %s: %d of %d items answered, and no rule for a missing one was found: no score", s.name, given, s.items)
+		return basis.Say("the {a}: {b} of {c} items answered, and no rule for a missing one was found: no score", s.name, given, s.items)
 	case given < s.least:
-		return fmt.Errorf("the %s: %d of %d items answered, at least %d are needed: no score", s.name, given, s.items, s.least)
+		return basis.Say("the {a}: {b} of {c} items answered, at least {d} are needed: no score", s.name, given, s.items, s.least)
 	}
 	return nil
 }

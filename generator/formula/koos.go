@@ -14,7 +14,7 @@ var (
 	koosQOL      = sheet{"KOOS quality of life", 4, 2, 0, upTo(4), 1}
 )
 
-const koosMissing = "left out of the mean; half of the items of a subscale are needed (rule of 2012)"
+const koosMissing basis.Said = "left out of the mean; half of the items of a subscale are needed (rule of 2012)"
 
 // The rules of the five subscales.
 var (
@@ -25,8 +25,8 @@ var (
 	ByKOOSQOL      = koosRule("quality of life")
 )
 
-func koosRule(scale string) basis.Rule {
-	return basis.Rule{Name: "KOOS " + scale, Sum: "100 − 25 × mean($*)", Source: "KOOS scoring, rule of 2012"}
+func koosRule(scale basis.Said) basis.Rule {
+	return basis.Rule{Name: basis.Say("KOOS {a}", scale), Sum: "100 − 25 × mean($*)", Source: "KOOS scoring, rule of 2012"}
 }
 
 // KOOSPain returns the score of a subscale of nine items, each 0 (best) to 4: 100 − 25·mean, 0 to 100, higher is better.

@@ -1,8 +1,6 @@
 package formula
 
 import (
-	"errors"
-
 	"paceleaf/generator/basis"
 	"paceleaf/generator/unit"
 )
@@ -33,7 +31,7 @@ var RangeChart = Chart{"range-chart", "reprint, rows 95 to 60", "older range cha
 }}
 
 // ByShareByChart is the rule of ShareByChart for LoadChart; see ShareByChartRule. It is read off and has no sum.
-var ByShareByChart = basis.Rule{Name: "share of the maximum, read off the load chart", Source: LoadChart.Source}
+var ByShareByChart = basis.Rule{Name: "share of the maximum, read off the load chart", Source: basis.Said(LoadChart.Source)}
 
 // ShareByChart returns the share of the maximum that a chart prints for whole repetitions to failure.
 //
@@ -46,10 +44,10 @@ func ShareByChart(c Chart, n unit.Count) (unit.Percent, error) {
 			return row.share, nil
 		}
 	}
-	return 0, errors.New("the chart " + c.Name + " (" + c.Version + ") has no row for this number of repetitions")
+	return 0, basis.Say("the chart {a} ({b}) has no row for this number of repetitions", c.Name, c.Version)
 }
 
 // ShareByChartRule returns the rule by which a chart is read.
 func ShareByChartRule(c Chart) basis.Rule {
-	return basis.Rule{Name: "share of the maximum, read off the " + c.Name + ", " + c.Version, Source: c.Source}
+	return basis.Rule{Name: basis.Say("share of the maximum, read off the {a}, {b}", c.Name, c.Version), Source: basis.Said(c.Source)}
 }

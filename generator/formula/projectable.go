@@ -3,6 +3,7 @@ package formula
 import (
 	"errors"
 
+	"paceleaf/generator/basis"
 	"paceleaf/generator/unit"
 )
 
@@ -45,7 +46,7 @@ func DoubtOfProjection[Q unit.Quantity](l Line[Q], mark Q, symmetry bool) Doubt 
 	w, err := l.Crosses(mark)
 	switch {
 	case err != nil:
-		return Doubt(err.Error())
+		return basis.SaidBy(err)
 	case symmetry && l.Shape != Logarithmic && float64(l.Slope) > float64(SlopeDoubtedAbove):
 		return "more than 3 points a week: check the data"
 	case symmetry && float64(mark) >= float64(fullSymmetry) && w < FullDoubtedBefore:

@@ -14,7 +14,7 @@ type Questionnaire struct {
 	Most    func(item int) unit.Points // highest answer of an item, from 0
 	Step    unit.Points                // between two answers
 	Least   int                        // how many items must be answered
-	Missing string                     // the rule of missing items, in words
+	Missing basis.Said                 // the rule of missing items, in words
 	Worst   unit.Points                // the worst score; above Best where more is worse
 	Best    unit.Points                // the best score
 	Score   func(Items) (unit.Points, error)
@@ -46,7 +46,7 @@ var Questionnaires = []Questionnaire{
 	instrument("tegner", tegner, 0, 10, Tegner, sameRule(ByTegner), noMissing),
 }
 
-const noMissing = "no rule for a missing item was found: every item is needed"
+const noMissing basis.Said = "no rule for a missing item was found: every item is needed"
 
 // QuestionnaireByID finds an instrument.
 func QuestionnaireByID(id string) (q Questionnaire, known bool) {
@@ -58,9 +58,9 @@ func QuestionnaireByID(id string) (q Questionnaire, known bool) {
 	return Questionnaire{}, false
 }
 
-func instrument(id string, s sheet, worst, best unit.Points, score func(Items) (unit.Points, error), rule func(Items) basis.Rule, missing string) Questionnaire {
+func instrument(id string, s sheet, worst, best unit.Points, score func(Items) (unit.Points, error), rule func(Items) basis.Rule, missing basis.Said) Questionnaire {
 	return Questionnaire{
 		ID: id, Name: s.name, Items: s.items, Low: s.low, Most: s.most, Step: s.step, Least: s.least, Missing: missing,
-		Worst: worst, Best: best, Score: score, Rule: rule, Source: rule(nil).Source,
+		Worst: worst, Best: best, Score: score, Rule: rule, Source: rule(nil).Source.String(),
 	}
 }

@@ -50,7 +50,7 @@ func TestWrapped(t *testing.T) {
 		t.Errorf("the untested leg says %q", got)
 	}
 	zero := basis.Typed(unit.NewtonMetres(0), "0", basis.Origin{})
-	if got := basis.Try2("lsi", formula.BySymmetry, formula.Symmetry, torque, zero); got.OK() || !strings.Contains(got.Why(), "no symmetry") {
+	if got := basis.Try2("lsi", formula.BySymmetry, formula.Symmetry, torque, zero); got.OK() || !strings.Contains(got.Why().String(), "no symmetry") {
 		t.Errorf("the leg of zero gives %v, says %q", got.OK(), got.Why())
 	}
 }

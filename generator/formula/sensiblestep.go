@@ -24,7 +24,7 @@ func SensibleStep(load, step unit.Kilograms, most unit.Percent) (unit.Percent, e
 	case !positive(load) || !positive(step) || !positive(most):
 		return 0, errors.New("a load, its step and the most of a step are needed: no step")
 	case unit.CutTo(share(step, load), 1e-6) > most:
-		return 0, errors.New("one step is more than " + digits(most) + " % of the load: add repetitions first, then slow down, then take a smaller plate")
+		return 0, basis.Say("one step is more than {a} % of the load: add repetitions first, then slow down, then take a smaller plate", float64(most))
 	}
 	return share(step, load), nil
 }

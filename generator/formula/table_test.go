@@ -65,15 +65,15 @@ func TestTable(t *testing.T) {
 
 // A rule has a name of its own, a sum that takes every input, and a source.
 func TestRules(t *testing.T) {
-	names := map[string]string{formula.BySingle.Name: "BySingle", formula.ByWhole.Name: "ByWhole"}
+	names := map[string]string{formula.BySingle.Name.String(): "BySingle", formula.ByWhole.Name.String(): "ByWhole"}
 	for name, e := range shelf {
 		if e.by.Name == "" || e.by.Source == "" || (e.by.Sum == "") != unsummed[name] {
 			t.Errorf("By%s lacks a name, a sum or a source: %+v", name, e.by)
 		}
-		if other, taken := names[e.by.Name]; taken {
+		if other, taken := names[e.by.Name.String()]; taken {
 			t.Errorf("By%s and %s have one name, %q", name, other, e.by.Name)
 		}
-		names[e.by.Name] = "By" + name
+		names[e.by.Name.String()] = "By" + name
 	}
 }
 

@@ -12,23 +12,21 @@ import (
 // Shipped is the language that every other is measured by: it has all keys and all places.
 const Shipped = "en-GB"
 
-// files of a language: what a client reads, what a therapist reads.
-var files = []string{"client.toml", "desk.toml"}
-
-// rightToLeft are the languages written from the right, by the first part of their tag.
-var rightToLeft = []string{"ar", "dv", "fa", "he", "ps", "sd", "ug", "ur", "yi"}
+// files of a language: what a client reads, what a therapist reads, what the library says to both, and the fragments that the core makes for the therapist.
+var files = []string{"client.toml", "desk.toml", "library.toml", reasonsFile}
 
 // Load reads the words of a language from a folder of templates, the clinic's own over the shipped, key by key.
 func Load(folder source.Folder, lang string) (*Words, source.Faults) {
 	w := &Words{Lang: lang, Dir: "ltr", sentences: map[string]Sentence{}}
-	if base, _, _ := strings.Cut(lang, "-"); slices.Contains(rightToLeft, base) {
-		w.Dir = "rtl"
-	}
 	l := loader{words: w, shipped: map[string]Sentence{}, data: map[string][]byte{}}
 	for _, file := range files {
 		l.file(folder, lang, file)
 	}
 	l.missing()
+	if l.found {
+		l.faults = append(l.faults, w.learn()...)
+		l.uncounted()
+	}
 	faults := l.faults.Locate(func(file string) []byte { return l.data[file] })
 	faults.Sort()
 	return w, faults
@@ -65,6 +63,9 @@ func (l *loader) file(folder source.Folder, lang, file string) {
 
 // read flattens a file's tables into keys: [head] title is head.title.
 func (l *loader) read(name string, data []byte) map[string]Sentence {
+	if strings.HasSuffix(name, "/"+reasonsFile) {
+		return l.reasons(name, data)
+	}
 	var tables map[string]map[string]Sentence
 	l.faults = append(l.faults, source.TOML(name, data, &tables)...)
 	l.data[name] = data
@@ -87,7 +88,7 @@ func (l *loader) judge(own, shipped map[string]Sentence) {
 		}
 		have := s.places()
 		for _, p := range own[key].places() {
-			if !slices.Contains(have, p) {
+			if !slices.Contains(have, p) && !(p == "{n}" && s.counts()) { // what counts is given its number, said or not
 				l.wrong(own[key], fmt.Sprintf("the page has nothing to put in the place %s of %q", p, key), placesOf(have))
 			}
 		}
@@ -109,6 +110,23 @@ func (l *loader) missing() {
 			s := l.shipped[key]
 			l.faults.Add(source.Fault{File: strings.Replace(s.At.File, Shipped, l.words.Lang, 1), What: fmt.Sprintf("the sentence %q is missing", key),
 				Instead: fmt.Sprintf("translate %q", s.Other)})
+		}
+	}
+}
+
+// uncounted names the sentences that count and lack a plural which whole numbers of the language take.
+func (l *loader) uncounted() {
+	taken := l.words.counting()
+	for _, key := range sortedKeys(l.words.sentences) {
+		s := l.words.sentences[key]
+		if !s.counts() {
+			continue // said in a way that needs no plural
+		}
+		for _, form := range taken {
+			if s.plurals()[form] == "" {
+				l.wrong(s, fmt.Sprintf("%q counts, and has no form %q, which the language has", key, form), fmt.Sprintf(`write { %s = "…", other = "…" }`, strings.Join(taken, ` = "…", `)))
+				break
+			}
 		}
 	}
 }

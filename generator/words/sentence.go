@@ -12,8 +12,12 @@ import (
 // Sentence is one value of a words file: a text, or its plurals. {name} is a place that the page fills.
 type Sentence struct {
 	At    basis.Origin
-	One   string `key:"one" doc:"where the number n is 1"`
-	Other string `key:"other,required" doc:"else"`
+	Zero  string `key:"zero" doc:"where the language has a form of its own for the number n, as CLDR tells its plurals apart"`
+	One   string `key:"one" doc:"the same: in English where n is 1"`
+	Two   string `key:"two" doc:"the same"`
+	Few   string `key:"few" doc:"the same"`
+	Many  string `key:"many" doc:"the same"`
+	Other string `key:"other,required" doc:"for every other number, and for a sentence that does not count"`
 }
 
 // FromShort reads a sentence that has no plural.
@@ -25,24 +29,39 @@ func (s *Sentence) FromShort(text string, at basis.Origin) error {
 	return nil
 }
 
-// form chooses the plural. The shipped languages have two forms; one with more adds its own rule here.
-func (s Sentence) form(pairs []any) string {
-	if s.One == "" {
-		return s.Other
-	}
-	for i := 0; i+1 < len(pairs); i += 2 {
-		if pairs[i] == "n" && fmt.Sprint(pairs[i+1]) == "1" {
-			return s.One
+// plurals are the forms besides other, by their names.
+func (s Sentence) plurals() map[string]string {
+	return map[string]string{"zero": s.Zero, "one": s.One, "two": s.Two, "few": s.Few, "many": s.Many}
+}
+
+// counts reports whether the sentence has plurals at all.
+func (s Sentence) counts() bool { return s.Zero+s.One+s.Two+s.Few+s.Many != "" }
+
+// form is the sentence for a number, as it is written; a plural that it does not have is read as other.
+func (s Sentence) form(g grammar, number string) string {
+	if s.counts() {
+		if text := s.plurals()[g.formOf(number)]; text != "" {
+			return text
 		}
 	}
 	return s.Other
+}
+
+// number is the value of n among the pairs: it chooses the plural.
+func number(pairs []any) string {
+	for i := 0; i+1 < len(pairs); i += 2 {
+		if pairs[i] == "n" {
+			return fmt.Sprint(pairs[i+1])
+		}
+	}
+	return ""
 }
 
 var place = regexp.MustCompile(`\{[a-z]+\}`)
 
 // places are the {names} of all forms, sorted, each once.
 func (s Sentence) places() []string {
-	found := place.FindAllString(s.One+" "+s.Other, -1)
+	found := place.FindAllString(strings.Join([]string{s.Zero, s.One, s.Two, s.Few, s.Many, s.Other}, " "), -1)
 	slices.Sort(found)
 	return slices.Compact(found)
 }

@@ -5,6 +5,8 @@ package words
 import (
 	"fmt"
 	"strings"
+	"unicode"
+	"unicode/utf8"
 )
 
 // Words are the sentences of one language.
@@ -12,6 +14,7 @@ type Words struct {
 	Lang      string
 	Dir       string // ltr or rtl
 	sentences map[string]Sentence
+	grammar
 }
 
 // Has reports whether there is a sentence under the key. Pages ask it only for keys built from a program's open words.
@@ -30,7 +33,7 @@ func (w *Words) Say(key string, pairs ...any) string {
 	if !ok {
 		return "‹" + key + "›"
 	}
-	return w.filled(s.form(pairs), pairs)
+	return w.filled(s.form(w.grammar, number(pairs)), pairs)
 }
 
 // filled fills the places of a text once: what a value says is never taken for a place.
@@ -79,6 +82,20 @@ func (w *Words) Join(items []string) string { return w.join(items, "list.last") 
 
 // Either writes a list of choices: a, b or c.
 func (w *Words) Either(items []string) string { return w.join(items, "list.either") }
+
+// Each writes a list as short sentences, without the last full stop: A. B. C. So none grows long with the list.
+func (w *Words) Each(items []string) (text string) {
+	for i, item := range items {
+		first, size := utf8.DecodeRuneInString(item)
+		item = string(unicode.ToUpper(first)) + item[size:]
+		if i == 0 {
+			text = item
+			continue
+		}
+		text = w.Say("list.each", "before", text, "item", item)
+	}
+	return text
+}
 
 func (w *Words) join(items []string, last string) string {
 	if len(items) == 0 {
