@@ -7,14 +7,16 @@ import (
 
 // Block is what the therapist asks of one block: a file of blocks/, named by its number.
 type Block struct {
-	Number    int // the file's name
-	At        basis.Origin
-	Starts    unit.Day   `key:"starts,required" doc:"first day of the block"`
-	Weeks     int        `key:"weeks,required" doc:"how many weeks it has" range:"1 12" show:"4"`
-	By        string     `key:"by,required" doc:"id of the therapist who asks for it" show:"imbali"`
-	NextVisit *unit.Day  `key:"next_visit" doc:"day of the next visit; printed for the client" show:"2026-05-04"`
-	Cuffed    *Cuffed    `key:"cuffed" doc:"the therapist's word that this client may wear a pressure cuff in this block; without it no exercise is cuffed"`
-	Overrides []Override `key:"override" doc:"a deviation from what is computed, with its reason"`
+	Number     int // the file's name
+	At         basis.Origin
+	Starts     unit.Day    `key:"starts,required" doc:"first day of the block"`
+	Weeks      int         `key:"weeks,required" doc:"how many weeks it has" range:"1 12" show:"4"`
+	By         string      `key:"by,required" doc:"id of the therapist who asks for it" show:"imbali"`
+	Delivery   Delivery    `key:"delivery" doc:"with whom the client trains, for the worksheet"`
+	Supervised Supervision `key:"supervised" doc:"how far somebody looks on, for the worksheet"`
+	NextVisit  *unit.Day   `key:"next_visit" doc:"day of the next visit; printed for the client" show:"2026-05-04"`
+	Cuffed     *Cuffed     `key:"cuffed" doc:"the therapist's word that this client may wear a pressure cuff in this block; without it no exercise is cuffed"`
+	Overrides  []Override  `key:"override" doc:"a deviation from what is computed, with its reason"`
 }
 
 // Cuffed is the therapist's word that a client may wear a pressure cuff; the worksheet lists what to ask before.

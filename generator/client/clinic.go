@@ -19,6 +19,13 @@ type Clinic struct {
 	Gauges     []Gauge     `key:"gauge" doc:"an instrument that measures force"`
 	Under18    Under18     `key:"under_18" doc:"the clinic's own floor for young people"`
 
+	Logo    string  `key:"logo" doc:"file in templates/ (svg, png, jpg) that stands at the top of pages" show:"logo.svg"`
+	Colours Colours `key:"colours" doc:"the clinic's own colours; a pair that cannot be read well is refused"`
+
+	KnownWords []string `key:"known_words" doc:"words that your clients know; check tells the reading grade with and without them" show:"[\"physiotherapist\", \"exercise\"]"`
+
+	Library string `key:"library" doc:"where the public library is served; handouts then lead to its notes of reasons" show:"https://library.saltmarsh.example"`
+
 	ShowRelativeRate bool `key:"show_relative_rate" doc:"print on the worksheet how rates of groups compared; the sentence and its caution stand there anyhow"`
 }
 

@@ -19,6 +19,7 @@ type Person struct {
 	Place        string                 `key:"place,required" doc:"id of a place in clinic.toml" show:"gym"`
 	TrainingDays []Weekday              `key:"training_days,required,lone" doc:"days on which the client trains" show:"[\"mon\", \"wed\", \"fri\"]"`
 	OtherLeg     unit.OtherLeg          `key:"other_leg,required" doc:"what the other leg is: unless it is sound, symmetry opens nothing"`
+	Print        Print                  `key:"print" doc:"large: the handout in large print, on paper at least 16 points, laid out anew"`
 	Events       []Event                `key:"event,required" doc:"an injury, an operation or a start: weeks count from it"`
 	Stages       []Stage                `key:"stage" doc:"a phase of the program that you have set, from a day on"`
 	Opened       []Opened               `key:"opened" doc:"an activity that you have opened, or a kind of limit that may be opened"`
@@ -28,6 +29,14 @@ type Person struct {
 	References   []Reference            `key:"reference" doc:"what the operated leg is compared with where the other leg is no sound reference"`
 	Away         []Away                 `key:"away" doc:"a time at another place"`
 }
+
+// Print is how large the letters of a client's pages are.
+type Print string
+
+// LargePrint is for who reads with difficulty.
+const LargePrint Print = "large"
+
+func (Print) Words() []string { return []string{"normal", "large"} }
 
 // Sex is there to choose body-segment parameters, nothing else.
 type Sex string

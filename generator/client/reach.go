@@ -20,7 +20,7 @@ type ReachSide struct {
 	Posteromedial  []basis.Num[unit.Metres] `key:"posteromedial,list" doc:"trials of the reach back and inward" range:"0.1 1.6" show:"[98, 101, 100]"`
 	Posterolateral []basis.Num[unit.Metres] `key:"posterolateral,list" doc:"trials of the reach back and outward" range:"0.1 1.6" show:"[92, 95, 94]"`
 	Leg            basis.Num[unit.Metres]   `key:"leg" doc:"hip bone to inner ankle; where it differs from the set-up" range:"0.4 1.3" show:"91"`
-	NotTested      string                   `key:"not_tested" doc:"why not" show:"swollen that day"`
+	NotTested      basis.Said               `key:"not_tested" doc:"why not" show:"swollen that day"`
 	StoppedForPain bool                     `key:"stopped_for_pain" doc:"tried and stopped: no value counts"`
 }
 
@@ -40,7 +40,7 @@ type Rise struct {
 type RiseSide struct {
 	At             basis.Origin
 	Seat           basis.Num[unit.Metres] `key:"seat" doc:"height of the lowest seat" range:"0.01 0.99" ask:"0.1 0.7" show:"40"`
-	NotTested      string                 `key:"not_tested" doc:"why not" show:"swollen that day"`
+	NotTested      basis.Said             `key:"not_tested" doc:"why not" show:"swollen that day"`
 	StoppedForPain bool                   `key:"stopped_for_pain" doc:"tried and stopped: no value counts"`
 }
 

@@ -19,7 +19,7 @@ type Set struct {
 	Stretched      basis.Num[unit.Metres]    `key:"stretched" doc:"of a measured band: how long it was pulled" range:"0.05 10" show:"150"`
 	Reps           basis.Num[unit.Count]     `key:"reps" doc:"repetitions done" range:"1 100" show:"8"`
 	Reserve        basis.Num[unit.Count]     `key:"reserve" doc:"repetitions that would still have been possible; 0 is to failure" range:"0 20" show:"2"`
-	NotTested      string                    `key:"not_tested" doc:"why not" show:"the press was taken"`
+	NotTested      basis.Said                `key:"not_tested" doc:"why not" show:"the press was taken"`
 	StoppedForPain bool                      `key:"stopped_for_pain" doc:"tried and stopped: no load is made of it"`
 }
 

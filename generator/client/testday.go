@@ -51,7 +51,7 @@ type KneeRange struct {
 	BeyondStraight basis.Num[unit.Degrees]              `key:"beyond_straight" doc:"past straight" range:"0 20" show:"2"`
 	Flexion        basis.Num[unit.Degrees]              `key:"flexion" doc:"bend, as far as the knee goes" range:"0 165" show:"128"`
 	Occlusion      basis.Num[unit.MillimetresOfMercury] `key:"occlusion" doc:"pressure of a cuff that stops the flow to this leg, measured in the position of the exercise" range:"60 400" show:"180"`
-	NotTested      string                               `key:"not_tested" doc:"why not; for whoever reads the file: a knee without an angle is not tested anyhow" show:"in a bandage"`
+	NotTested      basis.Said                           `key:"not_tested" doc:"why not; for whoever reads the file: a knee without an angle is not tested anyhow" show:"in a bandage"`
 }
 
 // Strength is a test of force, by leg.
@@ -70,7 +70,7 @@ type Pull struct {
 	Torque         []basis.Num[unit.NewtonMetres] `key:"torque,list" doc:"peak torque of each trial, where the device gives it instead" range:"1 900" ask:"15 500" show:"[98, 102, 101]"`
 	Arm            basis.Num[unit.Metres]         `key:"arm" doc:"lever, where it differs from the set-up" range:"0.05 0.6" ask:"0.2 0.45" show:"31"`
 	LimbWeight     basis.Num[unit.Newtons]        `key:"limb_weight" doc:"what the sensor showed with the relaxed leg hanging on it; else the set-up's" range:"1 250" show:"38"`
-	NotTested      string                         `key:"not_tested" doc:"why not" show:"before week 12"`
+	NotTested      basis.Said                     `key:"not_tested" doc:"why not" show:"before week 12"`
 	StoppedForPain bool                           `key:"stopped_for_pain" doc:"tried and stopped: no value, and pain above 5 for that exercise"`
 }
 
@@ -101,7 +101,7 @@ type HopSide struct {
 	Distance       []basis.Num[unit.Metres]  `key:"distance,list" doc:"of single, triple and crossover hop, and height of a vertical one: each trial" range:"0.05 12" show:"[118, 121]"`
 	Time           []basis.Num[unit.Seconds] `key:"time,list" doc:"of the timed hop: each trial" range:"0.5 60" show:"[2.1, 2.0]"`
 	Count          []basis.Num[unit.Count]   `key:"count,list" doc:"of the side hop: hops of each trial" range:"0 200" show:"[41, 44]"`
-	NotTested      string                    `key:"not_tested" doc:"why not" show:"before week 12"`
+	NotTested      basis.Said                `key:"not_tested" doc:"why not" show:"before week 12"`
 	StoppedForPain bool                      `key:"stopped_for_pain" doc:"tried and stopped: no value counts"`
 }
 

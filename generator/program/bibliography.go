@@ -11,7 +11,7 @@ type Source struct {
 	In    string `key:"in" doc:"journal, volume, pages" show:"Journal of Knees 3:14"`
 	DOI   string `key:"doi" doc:"its DOI, where it was seen with the source" show:"10.1000/182"`
 	Read  string `key:"read" doc:"what of it was read: source, second-hand, from memory" show:"source"`
-	About string `key:"about" doc:"population, caution" show:"42 people after reconstruction; only the abstract was read"`
+	About string `key:"about" doc:"population, caution" show:"42 people after reconstruction; only the abstract was read" said:"desk"`
 }
 
 // Bibliography is the whole of programs/sources.toml, by key.

@@ -23,7 +23,7 @@ type Error struct {
 	Band     *Mark         `key:"band" doc:"half the width of the printed band of one score, where no standard error is" show:"5 deg"`
 	Source   string        `key:"source" doc:"key of the bibliography" show:"reid-2007"`
 	Standing unit.Standing `key:"standing,required" doc:"how far the figure may be trusted"`
-	Note     string        `key:"note" doc:"what a reader should know of it" show:"42 people after reconstruction"`
+	Note     string        `key:"note" doc:"what a reader should know of it" show:"42 people after reconstruction" said:"desk"`
 }
 
 // ErrorFile is programs/errors.toml.

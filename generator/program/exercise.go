@@ -10,8 +10,8 @@ import (
 type Exercise struct {
 	ID          string // the file's name
 	At          basis.Origin
-	Title       string            `key:"title,required" doc:"what the client reads" show:"Leg press, one leg"`
-	Describe    string            `key:"describe,required" doc:"one sentence: where you are, what moves" show:"Lying back in the press, one foot on the plate."`
+	Title       string            `key:"title,required" doc:"what the client reads" show:"Leg press, one leg" said:"client"`
+	Describe    string            `key:"describe,required" doc:"one sentence: where you are, what moves" show:"Lying back in the press, one foot on the plate." said:"client"`
 	Trains      []Muscle          `key:"trains,required,lone" doc:"muscles, or what else it works on" show:"[\"quadriceps\", \"gluteals\"]"`
 	Chain       Chain             `key:"chain" doc:"open: the foot is free; closed: the foot stands on something"`
 	Kinds       []unit.Kind       `key:"kinds,declared" doc:"every limit that speaks of it; [] if none, but the key must be there" show:"[\"loaded-bend\", \"added-weight\"]"`
@@ -33,9 +33,11 @@ type Exercise struct {
 	Heavy       bool              `key:"heavy" doc:"counts as a heavy day of its muscles: 48 hours to the next"`
 	Easier      string            `key:"easier" doc:"id of an easier exercise" show:"leg-press-both"`
 	Harder      string            `key:"harder" doc:"id of a harder exercise" show:"split-squat"`
+	Cautions    []string          `key:"cautions" doc:"when to be careful with it, for the therapist" show:"[\"a kneecap that slips\"]"`
+	NotFor      []string          `key:"not_for" doc:"whom it is not for, for the therapist" show:"[\"a healing bone graft\"]"`
 	Source      string            `key:"source" doc:"key of the bibliography" show:"kngf-2014"`
 	Standing    unit.Standing     `key:"standing" doc:"how far the source may be trusted"`
-	CopiedFrom  string            `key:"copied_from" doc:"the shipped file that this one started as; not used yet" show:"leg-press-single"`
+	CopiedFrom  string            `key:"copied_from" doc:"the shipped file that this one started as, and its digest then; check tells when that one changes" show:"leg-press-single 1a2b3c4d"`
 	Levels      []Level           `key:"level" doc:"a ladder that the client climbs by its own rule, such as return to running; the therapist records the first rung"`
 	Figure      figure.Pose       `key:"figure" doc:"the pose that is drawn; without it the page has no picture"`
 	Words       Words
@@ -44,8 +46,8 @@ type Exercise struct {
 // Level is one rung of a ladder, in words for the client.
 type Level struct {
 	At     basis.Origin
-	Do     string `key:"do,required" doc:"what to do on this rung" example:"walk 150 m, jog 150 m, 10 times"`
-	Indoor string `key:"indoor" doc:"the same on a treadmill, where it differs" show:"walk 2 min, jog 1 min, 10 times"`
+	Do     string `key:"do,required" doc:"what to do on this rung" example:"walk 150 m, jog 150 m, 10 times" said:"client"`
+	Indoor string `key:"indoor" doc:"the same on a treadmill, where it differs" show:"walk 2 min, jog 1 min, 10 times" said:"client"`
 }
 
 // Legs1 says whether an exercise is done with one leg at a time or with both together.
@@ -68,18 +70,18 @@ func (MovesBody) Words() []string {
 // Words are the Markdown texts of an exercise, each under its own heading.
 type Words struct {
 	At      basis.Origin
-	Steps   []string // "Steps": a numbered list, one movement each
+	Steps   []string `said:"client"` // "Steps": a numbered list, one movement each
 	Cues    []Cue    // "Cues"
-	Faults  []string // "Watch for"
-	Normal  string   // "What is normal"
-	EaseOff string   // "Ease off if"
-	Stop    string   // "Stop if"
-	Setup   string   // "Set up"
+	Faults  []string `said:"client"` // "Watch for"
+	Normal  string   `said:"client"` // "What is normal"
+	EaseOff string   `said:"client"` // "Ease off if"
+	Stop    string   `said:"client"` // "Stop if"
+	Setup   string   `said:"client"` // "Set up"
 }
 
 // Cue is a hint; one that tells to go to an end of the movement is printed only where the range of the week reaches it.
 type Cue struct {
-	Text       string
+	Text       string        `said:"client"`
 	ReachesDeg *unit.Degrees // written as "(to 0°)" at the end of the line: printed only where that bend is allowed
 }
 

@@ -37,6 +37,8 @@ func (r *reader) judge() {
 		}
 		r.measure(g.Measure, g.At.At("measure"))
 	}
+	r.judgeEnd()
+	r.alone()
 	for _, ex := range p.Exercises {
 		r.judgeExercise(ex)
 	}
@@ -87,6 +89,9 @@ func (r *reader) judgePhase(ph *Phase) {
 		r.vouched(s.Source, s.Standing, s.At)
 		r.dose(s)
 	}
+	r.speeds(ph)
+	r.deloads(ph)
+	r.sessions(ph)
 	for _, s := range ph.Sessions {
 		for i, id := range s.Slots {
 			if !ids[id] {
@@ -96,12 +101,16 @@ func (r *reader) judgePhase(ph *Phase) {
 	}
 }
 
-// dose asks that a slot says how much.
-func (r *reader) dose(s Slot) {
-	d := s.Filled(s.Dose)
-	r.method(s)
-	if d.Reps == nil && d.HoldFor == nil && d.Minutes == nil && d.Contacts == nil {
-		r.wrong(s.At, fmt.Sprintf("slot %q does not say how much", s.ID), "write reps, hold_s, minutes or foot_contacts")
+// speeds asks that one exercise has one speed in a phase: a page says it once.
+func (r *reader) speeds(ph *Phase) {
+	first := map[string]Slot{}
+	for _, s := range ph.Slots {
+		for _, id := range s.Choose {
+			if other, chosen := first[id]; chosen && (other.Lift != s.Lift || other.Lower != s.Lower) {
+				r.wrong(s.At.At("choose"), fmt.Sprintf("slots %q and %q ask two speeds of %s", other.ID, s.ID, id), "write the same lift_s and lower_s in both, or choose another exercise")
+			}
+			first[id] = s
+		}
 	}
 }
 
@@ -110,20 +119,21 @@ func (r *reader) criteria(list []Criterion) {
 		c := &list[i]
 		r.vouched(c.Source, c.Standing, c.At)
 		kinds := 0
-		for _, asks := range []bool{c.EarliestWeek != nil || c.EarliestMonth != nil, c.Measure != "", len(c.Any) > 0} {
+		for _, asks := range []bool{c.EarliestWeek != nil || c.EarliestMonth != nil, c.Measure != "", len(c.Any) > 0, len(c.All) > 0} {
 			if asks {
 				kinds++
 			}
 		}
 		switch {
 		case kinds != 1:
-			r.wrong(c.At, "a criterion asks for one thing", "write earliest_week or earliest_month, or a measure with its mark, or any = […]")
+			r.wrong(c.At, "a criterion asks for one thing", "write earliest_week or earliest_month, or a measure with its mark, or any = […], or all = […]")
 		case c.Measure != "" && c.senses() != 1:
 			r.wrong(c.At.At("measure"), fmt.Sprintf("measure %q needs one mark", c.Measure), "write one of at_least, above, at_most, below, with the unit in the key")
 		default:
 			r.measure(c.Measure, c.At.At("measure"))
 		}
 		r.criteria(c.Any)
+		r.criteria(c.All)
 	}
 }
 

@@ -9,23 +9,14 @@ import (
 	"strings"
 	"testing"
 
-	"paceleaf/generator/basis"
 	"paceleaf/generator/program"
 	"paceleaf/generator/source"
-	"paceleaf/generator/unit"
 )
 
-// The notes of reasons, programs/notes: why the tool does what it does, once for a client and once for a colleague. No page
-// carries them yet; this test holds their words and sources until one does.
+// The notes of reasons, programs/notes: why the tool does what it does, in short, once for a client and once for a colleague.
 
-// note is the head of a note, programs/notes/ID.toml.
-type note struct {
-	At        basis.Origin
-	Title     string      `key:"title,required"`
-	Kinds     []unit.Kind `key:"kinds,declared"`
-	Exercises []string    `key:"exercises"`
-	Sources   []string    `key:"sources,required"`
-}
+// note is a note of programs/notes.
+type note = program.Note
 
 func TestNotes(t *testing.T) {
 	books, exercises := bibliography(t), library(t)
@@ -43,6 +34,9 @@ func TestNotes(t *testing.T) {
 			if exercises[id] == nil {
 				t.Errorf("programs/%s: there is no exercise %q", name, id)
 			}
+		}
+		if n.Short == "" {
+			t.Errorf("programs/%s: the client's page has nothing to say of it in short", name)
 		}
 		text, err := fs.ReadFile(shelf, strings.TrimSuffix(name, ".toml")+".md")
 		if err != nil {

@@ -11,7 +11,7 @@ type Step struct {
 	Week *int `key:"week,required" doc:"full weeks since the event; the row holds until the next one" range:"0 520" show:"8"`
 	unit.Allowance
 	Standing unit.Standing `key:"standing" doc:"how far the row may be trusted, where it differs from the limit's"`
-	Note     string        `key:"note" doc:"why the row is as it is; the worksheet prints it" show:"ten degrees wider a week"`
+	Note     string        `key:"note" doc:"why the row is as it is; the worksheet prints it" show:"ten degrees wider a week" said:"desk"`
 }
 
 // When narrows a limit or a criterion to some clients. An empty list asks nothing.
@@ -37,10 +37,11 @@ type Limit struct {
 	LiftsWeek *int          `key:"lifts_week" doc:"the first week without the limit; without it the last row holds until further notice" range:"0 520" show:"12"`
 	OpensWeek *int          `key:"opens_week" doc:"from this week the therapist may open it by [[opened]] with id = the kind" range:"0 520" show:"12"`
 	Steps     []Step        `key:"steps,required" doc:"the rows of the schedule, by week"`
-	Note      string        `key:"note" doc:"why it is as it is; the worksheet prints it" show:"the graft is weakest in these weeks"`
+	Note      string        `key:"note" doc:"why it is as it is; the worksheet prints it" show:"the graft is weakest in these weeks" said:"desk"`
 }
 
 // LimitFile is one file of programs/limits/.
 type LimitFile struct {
-	Limits []Limit `key:"limit,required" doc:"a schedule of one kind of limit, from the event to the day it lifts"`
+	CopiedFrom string  `key:"copied_from" doc:"the shipped file that this one started as, and its digest then; check tells when that one changes" show:"acl-graft 1a2b3c4d"`
+	Limits     []Limit `key:"limit,required" doc:"a schedule of one kind of limit, from the event to the day it lifts"`
 }

@@ -53,6 +53,14 @@ func (c *Criterion) Sense() (sense string, mark Mark) {
 	return "", Mark{}
 }
 
+// Choices are the criteria that a criterion is made of: of any-of, or of all-of.
+func (c *Criterion) Choices() []Criterion {
+	if len(c.All) > 0 {
+		return c.All
+	}
+	return c.Any
+}
+
 // senses counts the comparisons written.
 func (c *Criterion) senses() (n int) {
 	for _, m := range []*Mark{c.AtLeast, c.Above, c.AtMost, c.Below} {

@@ -10,6 +10,7 @@ type Program struct {
 	Phases    []*Phase
 	Limits    []Limit // of its limit files, in order; Limit.At says which file
 	Exercises map[string]*Exercise
+	Notes     []*Note // about its exercises
 	Sources   Bibliography
 	Errors    Errors
 	Files     []string // every file that it was read from, sorted: its closure

@@ -14,7 +14,8 @@ import (
 // Library is the clinic's programs laid over the shipped ones: a folder with programs at its top and phases/, limits/,
 // exercises/ and sources.toml beside them.
 type Library struct {
-	Folder source.Folder
+	Folder   source.Folder
+	Language string // in which the texts are said; empty: as they stand in their files
 }
 
 // IDs lists the programs, sorted.
@@ -52,7 +53,9 @@ func (l Library) Program(id string) (*Program, source.Faults) {
 	for i, limits := range r.p.File.Limits {
 		r.limits(limits, basis.Origin{File: r.p.At.File, Key: fmt.Sprintf("limits[%d]", i)})
 	}
+	r.p.Notes = r.notesOf()
 	r.judge()
+	r.translate()
 	slices.Sort(r.p.Files)
 	r.p.Files = slices.Compact(r.p.Files)
 	r.faults.Sort()
@@ -87,9 +90,12 @@ func (r *reader) wrong(at basis.Origin, what, instead string) {
 }
 
 func (r *reader) phase(id string, named basis.Origin) {
+	if id == "" {
+		return // the walker has said so
+	}
 	ph := &Phase{ID: id}
 	if !read(r, "phases/"+id+".toml", ph) {
-		r.wrong(named, fmt.Sprintf("there is no phase %q", id), r.oneOf("phases"))
+		r.wrong(named, fmt.Sprintf("there is no phase %q", id), r.oneOf("phases", id))
 		return
 	}
 	r.p.Phases = append(r.p.Phases, ph)
@@ -103,7 +109,7 @@ func (r *reader) phase(id string, named basis.Origin) {
 func (r *reader) limits(id string, named basis.Origin) {
 	var file LimitFile
 	if !read(r, "limits/"+id+".toml", &file) {
-		r.wrong(named, fmt.Sprintf("there is no limit file %q", id), r.oneOf("limits"))
+		r.wrong(named, fmt.Sprintf("there is no limit file %q", id), r.oneOf("limits", id))
 		return
 	}
 	r.p.Limits = append(r.p.Limits, file.Limits...)
@@ -111,12 +117,12 @@ func (r *reader) limits(id string, named basis.Origin) {
 
 // exercise reads an exercise and its neighbours' titles lie with whoever names them: easier and harder need not be in a slot.
 func (r *reader) exercise(id string, named basis.Origin) {
-	if r.p.Exercises[id] != nil {
+	if id == "" || r.p.Exercises[id] != nil {
 		return
 	}
 	ex := &Exercise{ID: id}
 	if !read(r, "exercises/"+id+".toml", ex) {
-		r.wrong(named, fmt.Sprintf("there is no exercise %q", id), r.oneOf("exercises"))
+		r.wrong(named, fmt.Sprintf("there is no exercise %q", id), r.oneOf("exercises", id))
 		return
 	}
 	r.p.Exercises[id] = ex
@@ -128,18 +134,28 @@ func (r *reader) exercise(id string, named basis.Origin) {
 	}
 }
 
+// listed is how many names of files are listed for one that is not there; of more, the closest are. Chosen: a glance.
+const listed = 12
+
 // oneOf lists what could have been written.
-func (r *reader) oneOf(dir string) string {
+func (r *reader) oneOf(dir, written string) string {
 	var ids []string
 	for _, e := range r.Folder.List(dir) {
 		if id, isTOML := strings.CutSuffix(e.Name, ".toml"); isTOML {
 			ids = append(ids, id)
 		}
 	}
-	if len(ids) > 12 {
-		return fmt.Sprintf("write the name of a file of programs/%s/, without .toml", dir)
+	if len(ids) == 0 {
+		return fmt.Sprintf("add programs/%s/%s.toml", dir, written)
 	}
-	return "write one of " + strings.Join(ids, ", ")
+	if len(ids) <= listed {
+		return "write one of " + strings.Join(ids, ", ")
+	}
+	file := fmt.Sprintf("write the name of a file of programs/%s/, without .toml", dir)
+	if near := source.Closest(written, ids, meantShown); len(near) > 0 {
+		return "did you mean " + strings.Join(near, " or ") + "? Else " + file
+	}
+	return file
 }
 
 // bibliography reads sources.toml of every layer, the clinic's entries over the shipped ones, key by key.

@@ -41,6 +41,7 @@ func (r *reader) words(ex *Exercise) {
 	r.p.Files = append(r.p.Files, name)
 	sections, faults := source.Sections(at.File, data)
 	r.faults = append(r.faults, faults...)
+	r.gaps(at.File, data)
 	ex.Words.At = at
 	seen := map[string]bool{}
 	for _, s := range sections {
@@ -51,6 +52,17 @@ func (r *reader) words(ex *Exercise) {
 		if !ex.Words.take(s) {
 			r.faults.Add(source.Fault{File: at.File, Line: s.Line, What: fmt.Sprintf("heading %q is not known", s.Title),
 				Instead: "write one of " + strings.Join([]string{headSetup, headSteps, headCues, headFaults, headNormal, headEaseOff, headStop}, ", ")})
+		}
+	}
+}
+
+var gap = regexp.MustCompile(`^\s*(?:[-*]|\d+\.)?\s*\?\s*$`)
+
+// gaps tells of lines of a Markdown file that start has begun and nobody has filled in.
+func (r *reader) gaps(file string, data []byte) {
+	for i, line := range strings.Split(string(data), "\n") {
+		if gap.MatchString(line) {
+			r.faults.Add(source.Fault{File: file, Line: i + 1, What: `the text is still "?"`, Instead: "put your own in its place, or take the heading out"})
 		}
 	}
 }
