@@ -1,10 +1,9 @@
 package plan
 
 import (
-	"fmt"
 	"slices"
-	"strings"
 
+	"paceleaf/generator/basis"
 	"paceleaf/generator/client"
 	"paceleaf/generator/finding"
 	"paceleaf/generator/program"
@@ -50,10 +49,10 @@ func (j judge) opening(id string) (last *client.Opened) {
 
 // opened is the state of what the therapist has opened. A floor in time that is neither reached nor waived by name keeps it
 // closed, whoever has allowed its kind.
-func (j judge) opened(s ActivityState, k knees, symptoms Symptoms, newer *finding.Findings) (state, because string) {
+func (j judge) opened(s ActivityState, k knees, symptoms Symptoms, newer *finding.Findings) (state string, because basis.Said) {
 	for _, c := range s.Criteria {
 		if c.Measure == "time" && !c.Passed() {
-			return "closed", fmt.Sprintf("opened ahead of its time: not before %s", c.NotBefore)
+			return "closed", basis.Say("opened ahead of its time: not before {a}", c.NotBefore)
 		}
 	}
 	if why := j.suspends(s.Activity, k, symptoms, newer); why != "" {
@@ -74,12 +73,12 @@ func (j judge) ahead(s ActivityState, o *client.Opened, clinic *client.Clinic, k
 }
 
 // suspends says what suspends an opened activity; empty where nothing does.
-func (j judge) suspends(a *program.Activity, knees knees, symptoms Symptoms, newer *finding.Findings) string {
+func (j judge) suspends(a *program.Activity, knees knees, symptoms Symptoms, newer *finding.Findings) basis.Said {
 	if lasting, because := symptoms.lasting(); lasting.Rank() >= StepBack.Rank() {
-		return string(lasting) + ": " + because
+		return basis.Say("{a}: {b}", lasting, because)
 	}
 	if symptoms.Action.Rank() >= Pause.Rank() {
-		return string(symptoms.Action) + ": " + symptoms.Because
+		return basis.Say("{a}: {b}", symptoms.Action, symptoms.Because)
 	}
 	for _, found := range []*finding.Findings{j.found, newer} {
 		if why := lost(found); why != "" {
@@ -88,19 +87,19 @@ func (j judge) suspends(a *program.Activity, knees knees, symptoms Symptoms, new
 	}
 	for _, k := range a.Kinds {
 		if r := knees.rule(k, a.Kinds, j.asOf); r.allow.Closed() {
-			return fmt.Sprintf("%s: %s", k, r.setBy())
+			return basis.Say("{a}: {b}", k, r.setBy())
 		}
 	}
 	return unseen(j.found)
 }
 
 // lost says which of the marks that come before any impact was lost.
-func lost(found *finding.Findings) string {
+func lost(found *finding.Findings) basis.Said {
 	if m := found.Measure("effusion"); m.OK && m.Grade.Rank() > unit.GradeTrace.Rank() {
-		return fmt.Sprintf("effusion %s on %s", m.Grade, m.On)
+		return basis.Say("effusion {a} on {b}", m.Grade, m.On)
 	}
 	if m := found.Measure("extension"); m.OK && m.Number > 0 {
-		return fmt.Sprintf("the knee lacks %g° of straight on %s", m.Number, m.On)
+		return basis.Say("the knee lacks {a}° of straight on {b}", m.Number, m.On)
 	}
 	return ""
 }
@@ -109,17 +108,17 @@ func lost(found *finding.Findings) string {
 var unwaivable = []string{"effusion", "pain", "extension"}
 
 // unseen says which of the marks that come before any impact, and that nobody may waive, were never looked at.
-func unseen(found *finding.Findings) string {
-	var never []string
+func unseen(found *finding.Findings) basis.Said {
+	var never []basis.Said
 	for _, measure := range unwaivable {
 		if !found.Measure(measure).OK {
-			never = append(never, measure)
+			never = append(never, basis.Said(measure))
 		}
 	}
 	if len(never) == 0 {
 		return ""
 	}
-	return "not looked at since the event: " + strings.Join(never, ", ")
+	return basis.Say("not looked at since the event: {a}", basis.Enumerated(never...))
 }
 
 // farAhead is how far a limit's lift is looked for, in years; chosen: longer than any course.
@@ -128,10 +127,10 @@ const farAhead = 5
 // byLimits is the criterion that no limit closes what an activity is: met, or not before the day on which the last such
 // limit lifts. A limit until further notice has no such day.
 func (j judge) byLimits(a *program.Activity, knees knees) []Criterion {
-	closed := func(d unit.Day) (by string) {
+	closed := func(d unit.Day) (by basis.Said) {
 		for _, k := range a.Kinds {
 			if r := knees.rule(k, a.Kinds, d); r.allow.Closed() {
-				return fmt.Sprintf("%s: %s", k, r.setBy())
+				return basis.Say("{a}: {b}", k, r.setBy())
 			}
 		}
 		return ""

@@ -3,6 +3,8 @@ package plan
 import (
 	"fmt"
 	"strings"
+
+	"paceleaf/generator/basis"
 )
 
 // openedAhead asks about activities that were opened while something was still missing, in one line a client (rules 17).
@@ -15,7 +17,7 @@ func openedAhead(p *Plan) []Mistake {
 	}
 	for i := range p.Client.Opened {
 		if o := &p.Client.Opened[i]; o.ID == first && says != "" {
-			return []Mistake{{At: o.At.At("id"), Ask: true, What: "opened ahead of what was earned: " + says,
+			return []Mistake{{At: o.At.At("id"), Ask: true, What: "opened ahead of what was earned: " + says.String(),
 				Instead: "type the tests that bear it out, waive by name with a reason, or take the opening back"}}
 		}
 	}
@@ -23,21 +25,21 @@ func openedAhead(p *Plan) []Mistake {
 }
 
 // aheadOf names what was opened ahead and what was missing on that day.
-func aheadOf(all []ActivityState) string {
-	var says []string
+func aheadOf(all []ActivityState) basis.Said {
+	var says []basis.Said
 	for _, a := range all {
 		if len(a.Ahead) > 0 {
-			says = append(says, fmt.Sprintf("%s on %s without %s", a.Activity.ID, a.OpenedFrom, strings.Join(a.Ahead, ", ")))
+			says = append(says, basis.Say("{a} on {b} without {c}", a.Activity.ID, a.OpenedFrom, strings.Join(a.Ahead, ", ")))
 		}
 	}
-	return strings.Join(says, "; ")
+	return basis.Listed(says...)
 }
 
 // stageAhead asks about a recorded stage that the tests do not bear out (rules 16). The stage is the therapist's: nothing is
-// taken back.
+// taken back. Once all has been passed the question has answered itself; the worksheet goes on to say how it was.
 func stageAhead(p *Plan) []Mistake {
 	s := p.Stage
-	if !s.Ahead {
+	if !s.Ahead || s.Answered {
 		return nil
 	}
 	for _, rec := range p.Client.Stages {

@@ -1,8 +1,6 @@
 package plan
 
-import (
-	"paceleaf/generator/unit"
-)
+import "paceleaf/generator/unit"
 
 // stricter is what both allowances allow.
 func stricter(a, b unit.Allowance) unit.Allowance {

@@ -21,6 +21,9 @@ func TestAskedAboutStagesAndSides(t *testing.T) {
 		{"a limit on both", who{more: side("both")}, "", "the knee is among them"},
 		{"a limit on a donor leg", who{other: "donor", more: side("right")}, "", "that leg has a reason for it"},
 		{"a stage ahead of the tests", who{stages: "rebuild 2026-02-16"}, "client.toml:14: stage rebuild was set on 2026-02-16 ahead of what was earned (settle); not passed: activate.extension", "nothing was tested"},
+		{"borne out since", who{stages: "activate 2026-02-02", tests: map[string]string{"2026-02-09": straightKnees}}, "", "the question has answered itself"},
+		{"borne out since, and old by now", who{stages: "activate 2026-01-12", tests: map[string]string{"2026-01-19": straightKnees}}, "", "a test is passed in its time"},
+		{"tested since, and not passed", who{stages: "activate 2026-02-02", tests: map[string]string{"2026-02-09": strings.Replace(straightKnees, "quads_lag_deg = 0", "quads_lag_deg = 9", 1)}}, "ahead of what was earned (settle)", "a lag of 9 is above the mark"},
 		{"the first stage", who{stages: "settle 2026-01-05"}, "", "it asks nothing"},
 		{"no stage", who{}, "", "the worksheet says so; nothing was set"},
 	} {

@@ -15,23 +15,36 @@ import (
 func (b *backer) step(line *BackLine, r *Prescription, all []*told) {
 	last := all[len(all)-1]
 	d := last.dose.Dose
-	load, ok := last.Load.Value()
-	if last.spoilt != "" || !ok || d.Reps == nil || d.Reserve == nil {
+	if last.spoilt != "" || !last.Load.OK() || d.Reps == nil || d.Reserve == nil {
 		return
 	}
-	next := finding.Moved("", basis.Typed(load+stepOf(last.place, last.device).Or(0), "", basis.Origin{}), last.place, last.device, b.now.body(r.Exercise)).Or(0)
+	above := nextSetting("", last.Load, last.place, last.device)
+	next := finding.Moved("", above, last.place, last.device, b.now.body(r.Exercise)).Or(0)
 	moved := finding.Moved("", last.Load, last.place, last.device, b.now.body(r.Exercise)).Or(0)
 	needed, err := formula.RepsNeeded(moved, next, unit.Count(*d.Reps+*d.Reserve))
 	switch {
-	case err != nil || needed > formula.OneRMRefusedAbove:
+	case !above.OK():
+		line.Step = "the machine ends here: repetitions first, then a slower tempo"
+	case err != nil || needed > formula.OneRMRefusedAbove+crumbOfCount:
 		line.Step = "the step of the machine is too coarse: a slower tempo, then a smaller plate"
 	case restless(b.found, last.Done.On) != "":
-		line.Step = "no step: " + restless(b.found, last.Done.On)
+		line.Step = basis.Say("no step: {a}", restless(b.found, last.Done.On))
+	case d.RepsTo != nil:
+		line.Step = last.stepOfRange(needed)
 	case b.twice(all, *d.Reps):
 		line.Step = "2 for 2: a step is earned"
 	default:
-		line.Step = fmt.Sprintf("repetitions first: one step up needs %d to failure at this load", int(-unit.CutTo(-needed, 1)))
+		line.Step = basis.Say("repetitions first: one step up needs {a} to failure at this load", int(-unit.CutTo(-needed, 1)))
 	}
+}
+
+// stepOfRange says what follows for a range of repetitions, where a step up needs so many to failure.
+func (t *told) stepOfRange(needed unit.Count) basis.Said {
+	top := *t.dose.Dose.RepsTo
+	if fewest := t.toTheTop(t.dose); fewest >= 0 && needed <= t.Reps[fewest].Or(0)+t.Reserve.Or(0)+crumbOfCount {
+		return basis.Say("every set reached {a}: a step is earned", top)
+	}
+	return basis.Say("repetitions first: every set to {a} with the reserve; one step up needs {b} to failure at this load", top, int(-unit.CutTo(-needed, 1)))
 }
 
 // twice reports whether the last sets of the last two sessions with one load were two repetitions above the goal, with the
@@ -62,7 +75,7 @@ func (b *backer) weekLoads() (list []BackWeek) {
 				days[i] = basis.Given("session-load.rest", byRest, unit.Points(0), "a day without a session")
 			}
 			if !told && b.trainsOn(on) {
-				days[i] = basis.Refused[unit.Points]("session-load."+on.String()+".missing", formula.BySessionLoad, fmt.Sprintf("the session of %s was not rated", on))
+				days[i] = basis.Refused[unit.Points]("session-load."+on.String()+".missing", formula.BySessionLoad, basis.Say("the session of {a} was not rated", on))
 			}
 		}
 		if some {

@@ -48,7 +48,7 @@ func total[Q unit.Quantity](list []Q) (sum Q, err error) {
 }
 
 // sumRule is the rule of a sum of n numbers.
-func sumRule(name string, n int) basis.Rule {
+func sumRule(name basis.Said, n int) basis.Rule {
 	by := basis.Rule{Name: name, Source: "definition"}
 	for i := range n {
 		if i > 0 {

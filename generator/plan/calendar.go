@@ -30,11 +30,14 @@ func weeksOf(clinic *client.Clinic, c *client.Client, b *client.Block, event *cl
 // sessionDays puts the sessions of the phase on the days of the block: daily ones on every day, the others on the
 // training days, in turn, across blocks: the turn counts from the day the stage was recorded.
 func sessionDays(weeks []Week, days []client.Weekday, phase *program.Phase, since unit.Day) (list []SessionDay) {
-	var daily, inTurn []program.Session
+	var daily, inTurn, apart []program.Session
 	for _, s := range phase.Sessions {
-		if s.Daily {
+		switch {
+		case s.Daily:
 			daily = append(daily, s)
-		} else {
+		case s.EveryDays > 0:
+			apart = append(apart, s)
+		default:
 			inTurn = append(inTurn, s)
 		}
 	}
@@ -51,6 +54,11 @@ func sessionDays(weeks []Week, days []client.Weekday, phase *program.Phase, sinc
 			for _, s := range daily {
 				list = append(list, SessionDay{Day: d, Week: w.Number, Session: s.ID, Title: s.Title, Daily: true})
 			}
+			for _, s := range apart {
+				if fallsOn(s, d, since) {
+					list = append(list, SessionDay{Day: d, Week: w.Number, Session: s.ID, Title: s.Title})
+				}
+			}
 			if len(inTurn) == 0 || !trains(days, d) {
 				continue
 			}
@@ -60,6 +68,12 @@ func sessionDays(weeks []Week, days []client.Weekday, phase *program.Phase, sinc
 		}
 	}
 	return list
+}
+
+// fallsOn reports whether a session that is done every so many days is done on a day.
+func fallsOn(s program.Session, d, since unit.Day) bool {
+	day := d.Sub(since) - max(0, s.FromDay-1)
+	return day >= 0 && day%s.EveryDays == 0
 }
 
 func trains(days []client.Weekday, d unit.Day) bool {

@@ -1,7 +1,6 @@
 package plan
 
 import (
-	"fmt"
 	"slices"
 
 	"paceleaf/generator/basis"
@@ -30,11 +29,11 @@ type BackLine struct {
 	Role        string
 	Asked, Done int                         // sessions of the weeks that logs reach
 	Best        basis.Num[unit.Kilograms]   // best estimate of a logged set
-	BestSet     string                      // as it was told: 50 kg × 10, 2 in reserve
+	BestSet     basis.Said                  // as it was told: 50 kg × 10, 2 in reserve
 	Tonnage     []basis.Num[unit.Kilograms] // of each week, from the first
 	Completed   int                         // the newest week that was completed; 0: none
-	Short       string                      // why the week after it, or the first, was not
-	Step        string                      // what follows for a step up: repetitions first, then tempo, then a smaller plate
+	Short       basis.Said                  // why the week after it, or the first, was not
+	Step        basis.Said                  // what follows for a step up: repetitions first, then tempo, then a smaller plate
 }
 
 // BackWeek is the load of a week's sessions as a whole.
@@ -140,7 +139,7 @@ func (b *backer) line(r *Prescription) (BackLine, bool) {
 		if short := b.short(r, week); short == "" {
 			line.Completed, line.Short = week, ""
 		} else if line.Short == "" {
-			line.Short = fmt.Sprintf("week %d: %s", week, short)
+			line.Short = basis.Say("week {a}: {b}", week, short)
 		}
 	}
 	b.best(&line, all)
@@ -170,25 +169,25 @@ func daysOf(list []*told) int {
 }
 
 // short says why a week was not completed (rules 22): all sessions, all sets, all repetitions with the reserve, a calm knee.
-func (b *backer) short(r *Prescription, week int) string {
+func (b *backer) short(r *Prescription, week int) basis.Said {
 	list := b.of(r, week)
 	if asked, done := b.sessions(r, week), daysOf(list); done < asked {
-		return fmt.Sprintf("%d of %d sessions", done, asked)
+		return basis.Say("{a} of {b} sessions", done, asked)
 	}
 	for _, t := range list {
 		d := t.dose.Dose
 		switch {
 		case len(t.dose.Each) > 0: // sets that differ: only that the session was done is told
 		case d.Sets != nil && len(t.Reps) < *d.Sets:
-			return fmt.Sprintf("%d of %d sets on %s", len(t.Reps), *d.Sets, t.Done.On)
+			return basis.Say("{a} of {b} sets on {c}", len(t.Reps), *d.Sets, t.Done.On)
 		case d.Reps != nil && slices.ContainsFunc(t.Reps, func(n basis.Num[unit.Count]) bool { return n.Or(0) < unit.Count(*d.Reps) }):
-			return fmt.Sprintf("fewer than %d repetitions on %s", *d.Reps, t.Done.On)
+			return basis.Say("fewer than {a} repetitions on {b}", *d.Reps, t.Done.On)
 		case d.Reserve != nil && !t.Reserve.OK():
-			return fmt.Sprintf("the reserve was not told on %s", t.Done.On)
+			return basis.Say("the reserve was not told on {a}", t.Done.On)
 		case d.Reserve != nil && t.Reserve.Or(0) < unit.Count(*d.Reserve):
-			return fmt.Sprintf("only %g in reserve on %s", float64(t.Reserve.Or(0)), t.Done.On)
+			return basis.Say("only {a} in reserve on {b}", float64(t.Reserve.Or(0)), t.Done.On)
 		case r.Weeks[0].Plates.OK() && t.Load.Or(0) < r.Weeks[0].Plates.Or(0)-crumb:
-			return fmt.Sprintf("less than the load of week 1 on %s", t.Done.On)
+			return basis.Say("less than the load of week 1 on {a}", t.Done.On)
 		}
 		if why := restless(b.found, t.Done.On); why != "" {
 			return why
@@ -207,7 +206,7 @@ func (b *backer) best(line *BackLine, all []*told) {
 		if l := p.estimate(t); l != nil && l.max.Or(0) > line.Best.Or(0) {
 			reps, _ := t.best()
 			line.Best = l.max
-			line.BestSet = fmt.Sprintf("%s × %g, %g in reserve", t.Load.Step().Typed, float64(reps.Or(0)), float64(t.Reserve.Or(0)))
+			line.BestSet = basis.Say("{a} × {b}, {c} in reserve", t.Load.Step().Typed, float64(reps.Or(0)), float64(t.Reserve.Or(0)))
 		}
 	}
 }

@@ -1,7 +1,6 @@
 package plan
 
 import (
-	"fmt"
 	"math"
 
 	"paceleaf/generator/basis"
@@ -29,7 +28,7 @@ type Change struct {
 	Delta   *basis.Step // nil where nothing can be compared
 	Error   TestError
 	Verdict Verdict
-	Because string // why not known, or which tests between were passed over
+	Because basis.Said // why not known, or which tests between were passed over
 }
 
 // changes holds every measure against its test before.
@@ -52,7 +51,7 @@ func changeOf(now finding.Measure, history []finding.Measure, errors program.Err
 		if apart := before.Alike.Apart(now.Alike); apart == "" {
 			c.Before = before
 		} else if c.Because == "" {
-			c.Because = fmt.Sprintf("not compared with %s: %s", before.On, apart)
+			c.Because = basis.Say("not compared with {a}: {b}", before.On, apart)
 		}
 	}
 	if !c.Before.OK {
@@ -86,9 +85,6 @@ func (c *Change) judge() {
 	}
 }
 
-func (c *Change) because(why string) {
-	if c.Because != "" {
-		why = c.Because + "; " + why
-	}
-	c.Because = why
+func (c *Change) because(why basis.Said) {
+	c.Because = basis.Listed(c.Because, why)
 }

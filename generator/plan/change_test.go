@@ -46,7 +46,7 @@ func TestRealChange(t *testing.T) {
 		{"no tool said", bent("100", ""), bent("120", ""), "flexion", plan.NotKnown, "no error of this test is known"},
 	} {
 		c := changeOf(t, who{date: "2025-10-20", starts: "2026-07-20", tests: map[string]string{"2026-05-25": row.then, "2026-07-20": row.now}}.plan(t), row.measure)
-		if c.Verdict != row.want || row.because != "" && !strings.Contains(c.Because, row.because) {
+		if c.Verdict != row.want || row.because != "" && !strings.Contains(c.Because.String(), row.because) {
 			t.Errorf("%s: %s (%s), want %s (%s)", row.name, c.Verdict, c.Because, row.want, row.because)
 		}
 	}
@@ -75,7 +75,7 @@ func TestBandOfOneScore(t *testing.T) {
 func TestChangeLooksFurtherBack(t *testing.T) {
 	c := changeOf(t, who{date: "2025-10-20", starts: "2026-07-20", tests: map[string]string{
 		"2026-05-25": hopped("80"), "2026-06-22": hopped("70", "trial = \"mean\""), "2026-07-20": hopped("95")}}.plan(t), "hop-single.lsi")
-	if c.Before.On.String() != "2026-05-25" || c.Verdict != plan.RealChange || !strings.Contains(c.Because, "not compared with 2026-06-22") {
+	if c.Before.On.String() != "2026-05-25" || c.Verdict != plan.RealChange || !strings.Contains(c.Because.String(), "not compared with 2026-06-22") {
 		t.Errorf("before %s, %s, %q", c.Before.On, c.Verdict, c.Because)
 	}
 }

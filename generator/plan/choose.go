@@ -2,9 +2,9 @@ package plan
 
 import (
 	"cmp"
-	"fmt"
 	"slices"
 
+	"paceleaf/generator/basis"
 	"paceleaf/generator/client"
 	"paceleaf/generator/finding"
 	"paceleaf/generator/program"
@@ -99,9 +99,12 @@ func (p *planner) prescribed(slot *program.Slot, e *program.Exercise, side unit.
 }
 
 // dose says what is to be done in a week, or why the exercise is passed over.
-func (p *planner) dose(slot *program.Slot, e *program.Exercise, side unit.Side, w Week) (d WeekDose, passOver string) {
+func (p *planner) dose(slot *program.Slot, e *program.Exercise, side unit.Side, w Week) (d WeekDose, passOver basis.Said) {
 	bound := p.knees.involves(e, side)
 	left, why := p.mayDo(e, side, w, bound)
+	if why == "" {
+		left, why = left.partOf(slot.RangeIn(w.PhaseWeek), e)
+	}
 	if why != "" {
 		return d, why
 	}
@@ -117,9 +120,8 @@ func (p *planner) dose(slot *program.Slot, e *program.Exercise, side unit.Side, 
 	if why := p.override(&d, e, side); why != "" {
 		return d, why
 	}
-	if p.setLess(e, side, w.Number) && d.Dose.Sets != nil && *d.Dose.Sets > 1 {
-		fewer := *d.Dose.Sets - 1
-		d.Dose.Sets = &fewer
+	if p.setLess(e, side, w.Number) {
+		d.Dose.Sets, d.Dose.Rounds = oneLess(d.Dose.Sets), oneLess(d.Dose.Rounds)
 	}
 	l := p.newLoader(p.thing(slot, e), e, slot, side, w.Place, device)
 	l.weeksEarned = l.earned(w.Number)
@@ -134,6 +136,15 @@ func (p *planner) dose(slot *program.Slot, e *program.Exercise, side unit.Side, 
 	l.stimulation(&d)
 	d.NearPin, d.PinDeg = pinFor(setup, d.Range)
 	return d, ""
+}
+
+// oneLess is one set or round less, and never none.
+func oneLess(n *int) *int {
+	if n == nil || *n < 2 {
+		return n
+	}
+	fewer := *n - 1
+	return &fewer
 }
 
 // testedRange keeps the leg that no limit binds to the range in which its lift was tested: both legs are then worked
@@ -170,26 +181,26 @@ func (p *planner) own(side unit.Side) bool { return side == p.event.Side || p.ev
 
 // heldBack says why symptoms keep the event's knee from an exercise; empty where they do not. A pause leaves range,
 // quad sets and swelling care; a step back leaves out impact (rules 27).
-func (p *planner) heldBack(e *program.Exercise, week int) string {
+func (p *planner) heldBack(e *program.Exercise, week int) basis.Said {
 	switch a, because := p.symptoms.in(week); {
 	case a.Rank() >= Pause.Rank() && loadsKnee(e):
-		return fmt.Sprintf("%s: %s", a, because)
+		return basis.Say("{a}: {b}", a, because)
 	case a == StepBack && isImpact(e):
-		return fmt.Sprintf("%s, no impact: %s", a, because)
+		return basis.Say("{a}, no impact: {b}", a, because)
 	}
 	return ""
 }
 
 // unopened says which activity the therapist has not opened, or which is suspended; empty where none keeps the exercise
 // closed (rules 17).
-func (p *planner) unopened(e *program.Exercise) string {
+func (p *planner) unopened(e *program.Exercise) basis.Said {
 	for _, a := range p.plan.Activities {
 		asks := a.Activity.ID == e.Activity
 		if e.Activity == "" {
 			asks = slices.ContainsFunc(a.Activity.Kinds, e.Names)
 		}
 		if asks && a.State != "open" {
-			return fmt.Sprintf("%s is %s", a.Activity.ID, a.State)
+			return basis.Say("{a} is {b}", a.Activity.ID, basis.Said(a.State))
 		}
 	}
 	return ""
@@ -216,7 +227,7 @@ func isImpact(e *program.Exercise) bool {
 }
 
 // mayDo is what limits, knee and therapist leave of an exercise in a week, or why it may not be done.
-func (p *planner) mayDo(e *program.Exercise, side unit.Side, w Week, bound bool) (left permit, why string) {
+func (p *planner) mayDo(e *program.Exercise, side unit.Side, w Week, bound bool) (left permit, why basis.Said) {
 	if bound {
 		if why := p.heldBack(e, w.Number); why != "" {
 			return left, why

@@ -215,7 +215,7 @@ func chosen(p *plan.Plan, slot string, side unit.Side, week int) string {
 func because(p *plan.Plan, exercise string, week int) string {
 	for _, d := range p.Dropped {
 		if d.Exercise == exercise && d.Week == week {
-			return d.Because
+			return d.Because.String()
 		}
 	}
 	return ""

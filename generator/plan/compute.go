@@ -40,7 +40,7 @@ func Compute(clinic *client.Clinic, p *program.Program, c *client.Client) (*Plan
 	if wrong(mistakes) {
 		return nil, mistakes
 	}
-	return plan, slices.Concat(mistakes, guardian(plan), stageAhead(plan), openedAhead(plan))
+	return plan, slices.Concat(mistakes, guardian(plan), stageAhead(plan), openedAhead(plan), askSurgeon(plan), moreSessions(plan))
 }
 
 // wrong reports whether one of them is a mistake and not a question.
@@ -52,7 +52,7 @@ func wrong(mistakes []Mistake) bool {
 func held(p *program.Program, c *client.Client, b *client.Block, event *client.Event) (wrong []Mistake) {
 	wrong = append(unknownIDs(p, c, event), oldWaivers(c, event, b.Starts)...)
 	if b.Starts.Before(event.Date) {
-		wrong = append(wrong, Mistake{At: b.At.At("starts"), What: fmt.Sprintf("block %d begins before the event of %s", b.Number, event.Date), Instead: "mend the one or the other"})
+		wrong = append(wrong, Mistake{At: b.At.At("starts"), What: fmt.Sprintf("block %d begins before the event of %s", b.Number, event.Date), Instead: "mend the one or the other, or choose a program that counts from the injury, such as before-acl-reconstruction, until the event"})
 	}
 	for i := range c.Limits {
 		if l := &c.Limits[i]; l.Side != "" && l.Side != unit.Both && l.Side != event.Side && event.Side != unit.Both && c.SoundOther() {
@@ -101,6 +101,7 @@ func assemble(clinic *client.Clinic, p *program.Program, c, tested *client.Clien
 	plan.Changes, plan.Trends = changes(found, p.Errors), trends(stage, plan.Activities, found, event)
 	plan.Groups = groups(clinic, c, event, found, asOf)
 	plan.Goals = judge.goals(k)
+	plan.End, plan.Retest = judge.end(stage), plan.retest(tested)
 	planner.fillSlots()
 	plan.Minutes = planner.minutes()
 	plan.Sessions = sessionDays(plan.Weeks, c.TrainingDays, stage.Set, stage.Since)

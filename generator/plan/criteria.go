@@ -43,6 +43,9 @@ func (j judge) weigh(of string, rules []program.Criterion) (list []Criterion) {
 func (j judge) one(of string, rule *program.Criterion, place int) Criterion {
 	c := Criterion{Of: of, Rule: rule}
 	switch {
+	case len(rule.All) > 0:
+		c.ID, c.Together = fmt.Sprintf("%s.all-%d", of, place+1), true
+		j.allOf(&c)
 	case len(rule.Any) > 0:
 		c.ID = fmt.Sprintf("%s.any-%d", of, place+1)
 		j.anyOf(&c)
@@ -63,7 +66,7 @@ func (j judge) one(of string, rule *program.Criterion, place int) Criterion {
 // waiver returns the therapist's waiver of a criterion by name; swelling, pain and extension cannot be waived.
 func (j judge) waiver(c Criterion) *client.Waived {
 	for i := range j.c.Waived {
-		if w := &j.c.Waived[i]; w.Criterion == c.ID && waivable(c.Measure) && waives(w, j.c, j.event, j.asOf) {
+		if w := &j.c.Waived[i]; w.Criterion == c.ID && c.waivable() && waives(w, j.c, j.event, j.asOf) {
 			return w
 		}
 	}
@@ -77,6 +80,16 @@ func waivable(measure string) bool {
 		return false
 	}
 	return true
+}
+
+// waivable reports whether a criterion, and each that it is made of, may be waived.
+func (c Criterion) waivable() bool {
+	for _, choice := range c.Any {
+		if !choice.waivable() {
+			return false
+		}
+	}
+	return waivable(c.Measure)
 }
 
 // floor weighs a floor in time.
@@ -114,13 +127,13 @@ func (j judge) measure(c *Criterion) {
 	switch {
 	case !m.OK:
 		c.State, c.Reason = NotTested, m.Reason
-		c.Optional = c.Rule.OnlyIfTested && !strings.HasPrefix(m.Reason, refusedTest) // what was tested and refused is asked for
+		c.Optional = c.Rule.OnlyIfTested && !refused(m.Reason) // what was tested and refused is asked for
 	case m.On.AddWeeks(j.within(c.Rule)).Before(j.asOf):
 		c.State = OutOfDate
 	case len(m.Doubts) > 0:
-		c.State, c.Doubt = NotMet, strings.Join(m.Doubts, "; ")
+		c.State, c.Doubt = NotMet, basis.Listed(m.Doubts...)
 	case m.Unit != c.Wanted.Unit && c.Wanted.Grade == "":
-		c.State, c.Reason = NotMet, fmt.Sprintf("the mark is in %q, the value in %q", c.Wanted.Unit, m.Unit)
+		c.State, c.Reason = NotMet, basis.Say("the mark is in \"{a}\", the value in \"{b}\"", c.Wanted.Unit, m.Unit)
 	case reaches(m, c.Sense, c.Wanted):
 		c.State = Met
 	default:
@@ -199,22 +212,6 @@ func reaches(m finding.Measure, sense string, mark program.Mark) bool {
 		return found < wanted
 	}
 	return false
-}
-
-// anyOf is met where one of several is; else it stands as the least bad of them. One that is asked only where it was tested
-// opens nothing for the others.
-func (j judge) anyOf(c *Criterion) {
-	c.Any = j.weigh(c.Of, c.Rule.Any)
-	c.State = NotTested
-	for _, a := range c.Any {
-		if a.State == Met || a.State == Waived {
-			c.State = Met
-			return
-		}
-		if a.State != NotTested {
-			c.State = a.State
-		}
-	}
 }
 
 // missing are the ids of the criteria that are not passed.

@@ -1,8 +1,6 @@
 package plan
 
 import (
-	"fmt"
-
 	"paceleaf/generator/basis"
 	"paceleaf/generator/client"
 	"paceleaf/generator/formula"
@@ -25,7 +23,7 @@ var (
 )
 
 // cuffed lays out the sets of a week under a cuff; it returns a reason to pass the exercise over.
-func (l *loader) cuffed(w *WeekDose) (passOver string) {
+func (l *loader) cuffed(w *WeekDose) (passOver basis.Said) {
 	occlusion := l.occlusion()
 	switch why := l.whyFind(w); {
 	case l.cuffClosed() != "":
@@ -33,12 +31,12 @@ func (l *loader) cuffed(w *WeekDose) (passOver string) {
 	case !occlusion.OK():
 		return occlusion.Why()
 	case why != "":
-		return "no load under the cuff: " + why
+		return basis.Say("no load under the cuff: {a}", why)
 	}
-	share := basis.Given(l.slot.ID+".cuff-load", byDose, l.slot.Cuffed.Load, "load of slot "+l.slot.ID)
+	share := basis.Given(l.slot.ID+".cuff-load", byDose, l.slot.Cuffed.Load, basis.Say("load of slot {a}", l.slot.ID))
 	load := basis.Try2(l.weekID(w.Week, "cuff-load"), formula.ByCuffLoad, formula.CuffLoad, l.max, share)
-	load = l.stepUp(load, w.Week)
-	load = l.steppedBack(load, load, w)
+	load = l.stepUp(load, w)
+	load = l.steppedBack(load, l.steppedLower(load, w.Week), w)
 	if w.Plates = l.put(w.Week, load); !w.Plates.OK() {
 		return w.Plates.Why()
 	}
@@ -55,7 +53,7 @@ func (l *loader) cuffed(w *WeekDose) (passOver string) {
 
 // underCuff is the pressure, and how long it is worn.
 func (l *loader) underCuff(w *WeekDose, occlusion basis.Num[unit.MillimetresOfMercury]) {
-	part := basis.Given(l.slot.ID+".cuff-pressure", byDose, l.slot.Cuffed.Pressure, "pressure of slot "+l.slot.ID)
+	part := basis.Given(l.slot.ID+".cuff-pressure", byDose, l.slot.Cuffed.Pressure, basis.Say("pressure of slot {a}", l.slot.ID))
 	pressure := basis.Try2(l.weekID(w.Week, "cuff-share"), formula.ByCuffPressure, formula.CuffPressure, occlusion, part)
 	w.Pressure = basis.Cut(l.weekID(w.Week, "cuff-pressure"), byCuffCut, unit.CutTo[unit.MillimetresOfMercury], pressure,
 		basis.Given("cuff.step", byCuffStep, unit.MillimetresOfMercury(1), "whole mmHg"))
@@ -67,26 +65,27 @@ func (l *loader) underCuff(w *WeekDose, occlusion basis.Num[unit.MillimetresOfMe
 	for _, s := range w.Each {
 		total += *s.Reps
 	}
-	each := l.e.Lift + l.e.Hold + l.e.Lower
+	lift, hold, lower := l.slot.Speed(l.e)
+	each := lift + hold + lower
 	if each == 0 {
 		each = unit.Seconds(secondsARep)
 	}
 	given := func(what string, v unit.Count) basis.Num[unit.Count] {
-		return basis.Given(l.weekID(w.Week, what), byMethod, v, what)
+		return basis.Given(l.weekID(w.Week, what), byMethod, v, basis.Said(what))
 	}
 	w.Time = basis.Try4(l.weekID(w.Week, "cuff-time"), formula.ByCuffTime, formula.CuffTime, given("cuff-repetitions", unit.Count(total)),
-		basis.Given(l.e.ID+".tempo", byDose, each, "one repetition"), given("cuff-rests", unit.Count(len(w.Each)-1)), basis.Given(l.weekID(w.Week, "cuff-rest"), byDose, *w.Dose.Rest, "rest"))
+		basis.Given(l.thing+".tempo", byDose, each, "one repetition"), given("cuff-rests", unit.Count(len(w.Each)-1)), basis.Given(l.weekID(w.Week, "cuff-rest"), byDose, *w.Dose.Rest, "rest"))
 }
 
 // cuffClosed says why this exercise is not cuffed; empty where it may be.
-func (l *loader) cuffClosed() string {
+func (l *loader) cuffClosed() basis.Said {
 	switch {
 	case l.block.Cuffed == nil:
 		return `under a cuff only with the therapist's word: [cuffed] by = "…" in the block's file`
 	case l.side == unit.Both:
 		return "a cuff is worn by one leg at a time"
 	case pick(l.place, "cuff", nil) == nil:
-		return fmt.Sprintf("%s has no cuff", l.place.ID)
+		return basis.Say("{a} has no cuff", l.place.ID)
 	}
 	return ""
 }
@@ -104,7 +103,7 @@ func (l *loader) occlusion() (newest basis.Num[unit.MillimetresOfMercury]) {
 		}
 		newest = knee.Occlusion.Named(id).On(d.On)
 		if l.block.Starts.Sub(d.On) > cuffOld {
-			newest = basis.Refused[unit.MillimetresOfMercury](id, by, fmt.Sprintf("the pressure that stops the flow was measured on %s, more than 4 weeks ago: measure again", d.On))
+			newest = basis.Refused[unit.MillimetresOfMercury](id, by, basis.Say("the pressure that stops the flow was measured on {a}, more than 4 weeks ago: measure again", d.On))
 		}
 	}
 	return newest

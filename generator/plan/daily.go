@@ -28,12 +28,12 @@ var fourthRows = [][2]int{{0, 2}, {3, 4}, {5, 6}, {7, 10}, {11, 0}}
 const workingReps = 6
 
 // daily lays out the four sets of a week; it returns a reason to pass the exercise over.
-func (l *loader) daily(w *WeekDose) (passOver string) {
+func (l *loader) daily(w *WeekDose) (passOver basis.Said) {
 	if why := l.whyFind(w); why != "" {
 		w.FindYourWeight, w.Why = true, why
 		return ""
 	}
-	load := l.working(w)
+	load := l.steppedLower(l.working(w), w.Week)
 	w.Plates = l.put(w.Week, load)
 	if !w.Plates.OK() {
 		return w.Plates.Why()
@@ -96,7 +96,8 @@ func (l *loader) working(w *WeekDose) basis.Num[unit.Kilograms] {
 	return basis.Of2(l.weekID(w.Week, "working"), formula.ByWorkingLoad, formula.WorkingLoad, l.max, l.way.Share(l.weekID(w.Week, "working-share"), six))
 }
 
-// lastFourth is the last logged set of the newest day on which this slot's method was done on this device; nil where there is none.
+// lastFourth is the last logged set of the newest day on which this slot's method was done on this device; nil where there is none,
+// and where a lift was made on that day or later.
 func (l *loader) lastFourth() (last *told) {
 	for i := range l.told {
 		t := &l.told[i]
@@ -104,6 +105,9 @@ func (l *loader) lastFourth() (last *told) {
 			t.asked.Slot.Method == program.DailyAdjusted && len(t.Reps) > 0 {
 			last = t
 		}
+	}
+	if last != nil && l.lift != nil && !l.lift.On.Before(last.Done.On) {
+		return nil
 	}
 	return last
 }

@@ -2,7 +2,6 @@ package plan
 
 import (
 	"cmp"
-	"fmt"
 	"slices"
 
 	"paceleaf/generator/basis"
@@ -15,11 +14,11 @@ import (
 
 // deviceFor finds what a place offers for an exercise: the device that carries the load, or why the exercise cannot be
 // done there. Of several devices of a kind the set-up's own is taken, else the first.
-func deviceFor(e *program.Exercise, place *client.Place, setup *client.Setup) (device *client.Device, lacks string) {
+func deviceFor(e *program.Exercise, place *client.Place, setup *client.Setup) (device *client.Device, lacks basis.Said) {
 	for _, need := range e.Needs {
 		found := pick(place, need, setup)
 		if found == nil {
-			return nil, fmt.Sprintf("%s has no %s", place.ID, need)
+			return nil, basis.Say("{a} has no {b}", place.ID, need)
 		}
 		if device == nil || !weighs(device) && weighs(found) {
 			device = found

@@ -67,7 +67,7 @@ func TestBandIsStretched(t *testing.T) {
 		t.Errorf("the other leg: %+v", d)
 	}
 	d := dose(banded("left.stretched_cm = 120\nleft.reps = 5\nleft.reserve = 0\n").plan(t), "leg-curl-band", unit.Left, 1)
-	if d == nil || d.Stretch.OK() || !strings.Contains(d.Why, "outside the two measured points") {
+	if d == nil || d.Stretch.OK() || !strings.Contains(d.Why.String(), "outside the two measured points") {
 		t.Errorf("below the first point: %+v", d)
 	}
 }

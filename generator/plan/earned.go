@@ -142,11 +142,11 @@ func (p *planner) flagMissed() {
 	for _, r := range p.plan.Prescriptions {
 		about := r.Exercise.ID + "." + string(r.Side)
 		if n := p.missed[about]; n > 0 && r.Weeks[0].Plates.OK() {
-			p.flag("weeks-missed", about, "%d weeks without it: one step lower", n)
+			p.flag("weeks-missed", about, "{a} weeks without it: one step lower", n)
 			delete(p.missed, about)
 		}
 	}
 	if n := withoutBlock(p.client, p.block); n >= missedWeeks {
-		p.flag("weeks-without-a-block", "block", "%d weeks lie between this block and the one before: loads of older lifts begin one step lower", n)
+		p.flag("weeks-without-a-block", "block", "{a} weeks lie between this block and the one before: loads of older lifts begin one step lower", n)
 	}
 }

@@ -1,10 +1,11 @@
 package plan
 
 import (
-	"fmt"
+	"math"
 	"slices"
 	"strings"
 
+	"paceleaf/generator/basis"
 	"paceleaf/generator/program"
 	"paceleaf/generator/unit"
 )
@@ -20,27 +21,34 @@ const staleLift = 8
 // farReps is how far a planned set may lie from the tested repetitions (rules 20).
 const farReps = 4
 
-func (p *planner) flag(id, about, format string, args ...any) {
-	p.plan.Flags = append(p.plan.Flags, Flag{ID: id, About: about, Says: fmt.Sprintf(format, args...)})
+func (p *planner) flag(id, about, key string, values ...any) {
+	p.plan.Flags = append(p.plan.Flags, Flag{ID: id, About: about, Says: basis.Say(key, values...)})
+}
+
+// say flags what has been said already.
+func (p *planner) say(id, about string, says basis.Said) {
+	p.plan.Flags = append(p.plan.Flags, Flag{ID: id, About: about, Says: says})
 }
 
 func (p *planner) flags() {
 	s := p.plan.Stage
 	if s.Ahead {
-		p.flag("stage-ahead", s.Set.ID, "stage %s was set ahead of what was earned (%s): %v was not passed on %s", s.Set.ID, s.Earned.ID, missing(s.Short), s.Since)
+		p.flag("stage-ahead", s.Set.ID, "stage {a} was set ahead of what was earned ({b}): {c} was not passed on {d}", s.Set.ID, s.Earned.ID, missing(s.Short), s.Since)
 	}
 	if says := aheadOf(p.plan.Activities); says != "" {
-		p.flag("opened-ahead", "activities", "opened ahead of what was earned: %s", says)
+		p.flag("opened-ahead", "activities", "opened ahead of what was earned: {a}", says)
 	}
 	if !s.Recorded {
 		p.flag("stage-not-recorded", s.Set.ID, "no [[stage]] is recorded: the first phase is taken")
 	}
 	for _, d := range p.found.Doubts {
-		p.flag(d.Code, d.ID, "%s", d.Says)
+		p.say(d.Code, d.ID, d.Says)
 	}
 	for _, d := range p.found.Flags {
-		p.flag(d.Code, d.ID, "%s", d.Says)
+		p.say(d.Code, d.ID, d.Says)
 	}
+	p.flagTold()
+	p.flagSurgeon()
 	p.flagUnsound()
 	p.flagGoals()
 	p.flagReference()
@@ -50,16 +58,25 @@ func (p *planner) flags() {
 	p.flagMissed()
 	p.flagSteps()
 	p.flagDays()
+	p.flagSessions()
 	p.flagRuns()
 	for _, o := range p.plan.Overrides {
 		if !o.Applied {
-			p.flag("override-without-effect", o.Override.Exercise, "the override of %s changes nothing in this block", o.Override.Exercise)
+			p.flag("override-without-effect", o.Override.Exercise, "the override of {a} changes nothing in this block", o.Override.Exercise)
 		}
 	}
 	for _, w := range p.knees.main().windows {
 		if w.Gap && !w.Lifts.IsZero() && w.Lifts.After(p.block.Starts) {
-			p.flag("gap", string(w.Kind), "no row covers %s before %s: closed", w.Kind, w.Lifts)
+			p.flag("gap", string(w.Kind), "no row covers {a} before {b}: closed", w.Kind, w.Lifts)
 		}
+	}
+}
+
+// flagTold says what the client told of one session of the block. The page stays as it is, for its flare plan says what to do;
+// that the therapist hears of it is what the page promises.
+func (p *planner) flagTold() {
+	for _, g := range p.plan.Symptoms.Told {
+		p.flag("told-in-block", "report", "{a}: the page stays as it is; ask the client how it went, and call a hold where it asks for one", g.Because)
 	}
 }
 
@@ -68,18 +85,21 @@ func (p *planner) flagUnsound() {
 	if p.client.SoundOther() {
 		return
 	}
-	confirmed, how := "not confirmed", "; "+howToConfirm
+	confirmed, how := basis.Said("not confirmed"), basis.Said(howToConfirm)
 	if r := (judge{c: p.client, event: p.event, asOf: p.plan.AsOf}).reference(); r != nil {
-		confirmed = fmt.Sprintf("confirmed by %s on %s (%s)", r.By, r.From, r.Reason)
+		confirmed = basis.Say("confirmed by {a} on {b} ({c})", r.By, r.From, r.Reason)
 		how = ""
 	}
-	p.flag("reference-not-sound", "other leg", "the other leg is no sound reference (%s): symmetry opens nothing%s", p.client.OtherLeg, how)
+	p.say("reference-not-sound", "other leg", basis.Listed(basis.Say("the other leg is no sound reference ({a}): symmetry opens nothing", p.client.OtherLeg), how))
 	for _, name := range p.found.Order {
 		if m := p.found.Measures[name]; m.OK && strings.HasSuffix(name, ".preop-ratio") {
-			p.flag("reference-before-event", name, "the operated leg has %g %% of what the other leg had before the operation, on %s; %s", m.Number, m.On, confirmed)
+			p.flag("reference-before-event", name, "the operated leg has {a} % of what the other leg had before the operation, on {b}; {c}", m.Number, m.On, confirmed)
 		}
 	}
 }
+
+// tenths are what is read off a torque.
+func tenths(v float64) float64 { return math.Round(v*10) / 10 }
 
 // flagReference says where the other leg got much stronger: nobody is called worse because of it.
 func (p *planner) flagReference() {
@@ -92,7 +112,7 @@ func (p *planner) flagReference() {
 		}
 		key := t.Test + t.Conditions
 		if before, known := newest[key]; known && float64(torque) > before*(1+float64(referenceRise)/100) {
-			p.flag("reference-rising", t.Test+".lsi", "the other leg rose from %.1f to %.1f N·m on %s: read the absolute values of both legs", before, float64(torque), t.On)
+			p.flag("reference-rising", t.Test+".lsi", "the other leg rose from {a} to {b} N·m on {c}: read the absolute values of both legs", tenths(before), tenths(float64(torque)), t.On)
 		}
 		newest[key] = float64(torque)
 	}
@@ -104,7 +124,7 @@ func (p *planner) flagLooks() {
 	case on.IsZero():
 		p.flag("knee-not-looked-at", "effusion", "neither swelling nor pain has been typed since the event")
 	case p.block.Starts.Sub(on) > staleLook:
-		p.flag("knee-looked-at-long-ago", "effusion", "swelling and pain were last typed on %s", on)
+		p.flag("knee-looked-at-long-ago", "effusion", "swelling and pain were last typed on {a}", on)
 	}
 }
 
@@ -116,7 +136,7 @@ func (p *planner) flagLoads() {
 		}
 		about := r.Exercise.ID + "." + string(r.Side)
 		if r.LiftedOn.AddWeeks(staleLift).Before(p.block.Starts) {
-			p.flag("stale-lift", about, "the lift behind the load is of %s", r.LiftedOn)
+			p.flag("stale-lift", about, "the lift behind the load is of {a}", r.LiftedOn)
 		}
 		d := r.Weeks[0].Dose
 		for i := range p.found.Lifts {
@@ -127,7 +147,7 @@ func (p *planner) flagLoads() {
 			}
 			tested := int(leg.Reps.Or(0) + leg.Reserve.Or(0))
 			if planned := *d.Reps + *d.Reserve; planned-tested > farReps || tested-planned > farReps {
-				p.flag("far-from-tested", about, "planned for %d repetitions to failure, tested at %d", planned, tested)
+				p.flag("far-from-tested", about, "planned for {a} repetitions to failure, tested at {b}", planned, tested)
 			}
 		}
 	}
@@ -152,7 +172,7 @@ func (p *planner) flagDays() {
 		for _, m := range heavy[a.Session] {
 			for _, n := range heavy[b.Session] {
 				if m == n {
-					p.flag("heavy-days-too-close", string(m), "%s is worked hard on %s and on %s: 48 hours should lie between", m, a.Day, b.Day)
+					p.flag("heavy-days-too-close", string(m), "{a} is worked hard on {b} and on {c}: 48 hours should lie between", m, a.Day, b.Day)
 					return
 				}
 			}
@@ -182,11 +202,11 @@ func (p *planner) flagRuns() {
 	for i, s := range runs {
 		inWeek[s.Week]++
 		if i > 0 && s.Day.Sub(runs[i-1].Day) < runsApart && s.Day != runs[i-1].Day {
-			p.flag("running-days-too-close", "running", "running on %s and on %s: every other day at most", runs[i-1].Day, s.Day)
+			p.flag("running-days-too-close", "running", "running on {a} and on {b}: every other day at most", runs[i-1].Day, s.Day)
 			return
 		}
 		if inWeek[s.Week] > runsInAWeek {
-			p.flag("too-many-runs", "running", "more than %d running days in week %d", runsInAWeek, s.Week)
+			p.flag("too-many-runs", "running", "more than {a} running days in week {b}", runsInAWeek, s.Week)
 			return
 		}
 	}

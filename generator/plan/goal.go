@@ -79,10 +79,10 @@ func (p *planner) flagGoals() {
 		if g.State != "late" {
 			continue
 		}
-		tell := ""
+		says := basis.Say("{a} was to be {b} {c} by {d} ({e})", g.Goal.Measure, basis.Said(g.Sense), g.Mark.Typed, g.By, g.Goal.Standing)
 		if g.Goal.Tell != "" {
-			tell = ": tell the " + string(g.Goal.Tell)
+			says = basis.Say("{a}: tell the {b}", says, g.Goal.Tell)
 		}
-		p.flag("goal-late", g.Goal.Measure, "%s was to be %s %s by %s (%s)%s", g.Goal.Measure, g.Sense, g.Mark.Typed, g.By, g.Goal.Standing, tell)
+		p.say("goal-late", g.Goal.Measure, says)
 	}
 }

@@ -59,7 +59,7 @@ func TestGoals(t *testing.T) {
 func flagged(p *plan.Plan, id string) string {
 	for _, f := range p.Flags {
 		if f.ID == id {
-			return or(f.Says, "(nothing)")
+			return or(f.Says.String(), "(nothing)")
 		}
 	}
 	return ""

@@ -1,8 +1,6 @@
 package plan
 
-import (
-	"paceleaf/generator/unit"
-)
+import "paceleaf/generator/unit"
 
 // A goal of range waits while a limit forbids it: nobody is late with what was not allowed.
 

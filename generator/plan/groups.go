@@ -11,7 +11,7 @@ import (
 // Groups is what groups of people showed about a new injury, for a therapist to talk about. It is a rate of groups against each
 // other and never the chance of one person; nothing is opened or closed by it, and no page of a client has it.
 type Groups struct {
-	NotLike  string                   // why this person is not like those who were studied; then there are no numbers
+	NotLike  basis.Said               // why this person is not like those who were studied; then there are no numbers
 	Show     bool                     // the clinic asks for the numbers
 	Linear   basis.Num[formula.Ratio] // by symmetry of the quadriceps, rule of thumb,
 	Rate     basis.Num[formula.Ratio] // as the source reckons it,
@@ -40,7 +40,7 @@ func groups(clinic *client.Clinic, c *client.Client, event *client.Event, found 
 	g.Early = basis.Try1("groups.early-return", formula.ByRelativeRateByMonth, formula.RelativeRateByMonth, months)
 	m := found.Measure("knee-extension.lsi")
 	if len(m.Doubts) > 0 {
-		g.Symmetry = basis.Refused[unit.Percent]("groups.symmetry", basis.Rule{Name: "symmetry"}, "the test is in doubt: "+m.Doubts[0])
+		g.Symmetry = basis.Refused[unit.Percent]("groups.symmetry", basis.Rule{Name: "symmetry"}, basis.Say("the test is in doubt: {a}", m.Doubts[0]))
 	} else {
 		g.Symmetry = symmetryIn(found, m)
 	}
@@ -55,7 +55,7 @@ func groups(clinic *client.Clinic, c *client.Client, event *client.Event, found 
 const studied = "acl-reconstruction"
 
 // notLike says why a person is not like those who were studied: adults of twisting sports after a first reconstruction.
-func notLike(c *client.Client, event *client.Event, asOf unit.Day) string {
+func notLike(c *client.Client, event *client.Event, asOf unit.Day) basis.Said {
 	switch {
 	case c.Born.Year == 0:
 		return "the age is not known, and the young were not read about"

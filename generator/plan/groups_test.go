@@ -33,9 +33,9 @@ func TestGroups(t *testing.T) {
 		var got string
 		switch {
 		case g.NotLike != "":
-			got = "not like: " + g.NotLike
+			got = "not like: " + g.NotLike.String()
 		case !g.Rate.OK() || !g.Early.OK():
-			got = g.Rate.Why() + g.Early.Why()
+			got = g.Rate.Why().String() + g.Early.Why().String()
 		default:
 			got = fmt.Sprintf("%.2f %.2f %.2f %.2f %.2f", g.Linear.Or(0), g.Rate.Or(0), g.Low.Or(0), g.High.Or(0), g.Early.Or(0))
 		}

@@ -7,6 +7,7 @@ type (
 	Clinic    = client.Clinic
 	Phone     = client.Phone
 	Device    = client.Device
+	Place     = client.Place
 	Block     = client.Block
 	Away      = client.Away
 	Event     = client.Event
@@ -16,6 +17,9 @@ type (
 
 // Operated reports whether the weeks count from an operation, not from an injury or a start.
 func (p *Plan) Operated() bool { return p.Event != nil && p.Event.Kind == client.Operation }
+
+// LargePrint is the wish of a client who reads with difficulty.
+const LargePrint = client.LargePrint
 
 // EnoughPhones is how many numbers with hours a page should have besides the emergency number.
 const EnoughPhones = client.EnoughPhones

@@ -1,9 +1,9 @@
 package plan
 
 import (
-	"fmt"
 	"slices"
 
+	"paceleaf/generator/basis"
 	"paceleaf/generator/client"
 	"paceleaf/generator/unit"
 )
@@ -15,13 +15,15 @@ import (
 func (s *Symptoms) revised(c *client.Client, b *client.Block, event *client.Event, newer Symptoms) {
 	if h := c.Held(b); h != nil && !h.From.Before(event.Date) && (newer.unquiet() || !c.LookedAfter(h)) {
 		s.Held = h
-		s.take(Signal{Action: Pause, Level: "block", On: h.From, Since: weekOf(b, h.From), Code: "hold", Because: fmt.Sprintf("held from %s by %s (%s)", h.From, h.By, h.Reason)})
+		s.take(Signal{Action: Pause, Level: "block", On: h.From, Since: weekOf(b, h.From), Code: "hold", Because: basis.Say("held from {a} by {b} ({c})", h.From, h.By, h.Reason)})
 	}
 	for _, g := range newer.Signals {
 		if g.On.After(b.Starts) && g.Level != "session" {
 			g.Since = weekOf(b, g.On)
 			s.take(g)
 			s.On = newer.On
+		} else if g.On.After(b.Starts) && g.Reported {
+			s.Told = append(s.Told, g) // of one session: the page says what to do, and the therapist is told
 		}
 	}
 }

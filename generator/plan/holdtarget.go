@@ -36,7 +36,7 @@ func (l *loader) holdTarget(w *WeekDose) {
 		return
 	}
 	w.HoldIn = typedIn(force.Step())
-	share := basis.Given(l.slot.ID+".hold-percent", byDose, l.slot.HoldPercent, "target of slot "+l.slot.ID)
+	share := basis.Given(l.slot.ID+".hold-percent", byDose, l.slot.HoldPercent, basis.Say("target of slot {a}", l.slot.ID))
 	target := basis.Try2(l.weekID(w.Week, "hold-share"), formula.ByHoldTarget, formula.HoldTarget[unit.Newtons], force, share)
 	w.HoldAt = basis.Cut(l.weekID(w.Week, "hold-target"), byHoldCut, unit.CutTo[unit.Newtons], target,
 		basis.Given("gauge.step-in-"+strings.ToLower(w.HoldIn), byHoldStep, holdSteps[w.HoldIn], "a step of the gauge"))

@@ -119,7 +119,7 @@ func (p permit) and(o permit, e *program.Exercise) permit {
 	case met.Empty():
 		return denied("the two knees allow no common range")
 	case !e.Isometric() && met.Arc() < leastArc && e.Range.Arc() >= leastArc:
-		return denied("the two knees allow an arc of %g° together: under %g° only holding still", float64(met.Arc()), float64(leastArc))
+		return denied("the two knees allow an arc of {a}° together: under {b}° only holding still", float64(met.Arc()), float64(leastArc))
 	}
 	return permit{allowed: true, reach: &met}
 }

@@ -273,7 +273,7 @@ func TestRule11b_BothKnees(t *testing.T) {
 			t.Errorf("%s is %v: there is no other leg to compare with", name, m.Number)
 		}
 	}
-	if m := p.Found.Measure("knee-extension.lsi"); !strings.Contains(m.Reason, "both knees") {
+	if m := p.Found.Measure("knee-extension.lsi"); !strings.Contains(m.Reason.String(), "both knees") {
 		t.Errorf("%q", m.Reason)
 	}
 	for name, want := range map[string]float64{"extension": 3, "flexion": 110} {

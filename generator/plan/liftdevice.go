@@ -66,7 +66,7 @@ func (s *settler) settle(e *program.Exercise, l *client.Lift) {
 		}
 		s.asked = append(s.asked, Mistake{At: l.At.At(leg.name), Ask: true, What: fmt.Sprintf("%s, %s: %s: no load comes from it", l.Exercise, leg.name, why),
 			Instead: "see whether the number, the unit and the device are right, here and in clinic.toml"})
-		*leg.set = client.Set{At: leg.set.At, NotTested: refusedTest + why}
+		*leg.set = client.Set{At: leg.set.At, NotTested: basis.Say(refusedTest, why)}
 	}
 }
 
@@ -89,21 +89,37 @@ func (s *settler) onlyOne(e *program.Exercise, l *client.Lift, place *client.Pla
 	return ""
 }
 
-// cannotSet says why a typed weight cannot have been set on a device; empty where it can.
-func cannotSet(s *client.Set, e *program.Exercise, place *client.Place, device *client.Device) string {
-	load, ok := s.Plates.Value()
+// cannotSet says why a typed weight cannot have been set on a device; empty where it can. All that was moved may have been weighed, and
+// is held against what the device moves by itself and what it holds, not against its steps.
+func cannotSet(s *client.Set, e *program.Exercise, place *client.Place, device *client.Device) basis.Said {
+	put, typed := s.Plates, typedAs(s.Plates)
+	if !put.OK() && s.Moved.OK() {
+		typed = typedAs(s.Moved) + " moved"
+		if put = putOn("", s.Moved, place, device); !put.OK() {
+			return basis.Say("{a} moves {b} kg by itself, and {c} is typed", device.ID, shown(finding.Own(place, device).Or(0)), typed)
+		}
+	}
+	load, ok := put.Value()
 	heaviest, known := device.Heaviest.Value()
 	switch {
 	case !ok:
 		return ""
 	case known && load > heaviest+crumb:
-		return fmt.Sprintf("%s holds %g kg at most, and %s is typed", device.ID, shown(heaviest), s.Plates.Step().Typed)
+		return basis.Say("{a} holds {b} kg at most, and {c} is typed", device.ID, shown(heaviest), typed)
 	case !known && load > mostUnsaid:
-		return fmt.Sprintf("%s does not say what it holds (heaviest_kg), and %s is typed", device.ID, s.Plates.Step().Typed)
-	case !settable(load, e, place, device):
-		return fmt.Sprintf("%s cannot be set to %s", device.ID, s.Plates.Step().Typed)
+		return basis.Say("{a} does not say what it holds (heaviest_kg), and {b} is typed", device.ID, typed)
+	case load > 0 && load < device.Lightest.Or(0)-crumb, (load == 0 || s.Plates.OK()) && !settable(load, e, place, device):
+		return basis.Say("{a} cannot be set to {b}", device.ID, typed)
 	}
 	return ""
+}
+
+// typedAs is a weight as it was typed.
+func typedAs(n basis.Num[unit.Kilograms]) string {
+	if n.Step() == nil {
+		return ""
+	}
+	return n.Step().Typed
 }
 
 // settable reports whether a weight can be set on a device.

@@ -1,7 +1,6 @@
 package plan
 
 import (
-	"fmt"
 	"slices"
 
 	"paceleaf/generator/basis"
@@ -252,7 +251,7 @@ func (r ruling) binds(w *window) bool {
 }
 
 // setBy names the first binding window, for a reason.
-func (r ruling) setBy() string {
+func (r ruling) setBy() basis.Said {
 	for _, w := range r.by {
 		if r.binds(w) {
 			return w.said()
@@ -265,15 +264,15 @@ func (r ruling) setBy() string {
 }
 
 // said is who set a window and until when.
-func (w *window) said() string {
-	until := ", until further notice"
+func (w *window) said() basis.Said {
+	until := basis.Said("until further notice")
 	if !w.Lifts.IsZero() {
-		until = ", until " + w.Lifts.String()
+		until = basis.Say("until {a}", w.Lifts)
 	}
 	if w.class == shipped {
-		return "program limit " + w.Name + until
+		return basis.Say("program limit {a}, {b}", w.Name, until)
 	}
-	return fmt.Sprintf("%s %s, %s of %s%s", w.SetBy, w.Name, w.Route, w.Said, until)
+	return basis.Say("{a} {b}, {c} of {d}, {e}", basis.Said(w.SetBy), w.Name, basis.Said(w.Route), w.Said, until)
 }
 
 func later(a, b unit.Day) unit.Day {

@@ -29,7 +29,7 @@ type loader struct {
 	way    finding.Way
 	body   *finding.Body // what moves of the body; nil: none
 	max    basis.Num[unit.Kilograms]
-	whyNot string // no lift that counts
+	whyNot basis.Said // no lift that counts
 	weeksEarned
 }
 
@@ -90,7 +90,7 @@ const evenEnough unit.Percent = 90
 // bothMax is the maximum behind a lift with both legs: its own test, capped by twice the weaker leg's own maximum on the
 // same device until the legs are even. Without its own test there is none, for nothing else says how deep it was gone (rules
 // 24); without a test of each leg there is none either: the strong leg would do the work.
-func (p *planner) bothMax(l *loader) (basis.Num[unit.Kilograms], string) {
+func (p *planner) bothMax(l *loader) (basis.Num[unit.Kilograms], basis.Said) {
 	single := p.singleLift(l.e, l.place, l.device)
 	own, why := l.source()
 	switch {
@@ -125,7 +125,7 @@ var byDose = basis.Rule{Name: "dose of the program", Source: "program"}
 
 // fill computes the load of one week into a dose; where there is none it says to find the weight. It returns a reason
 // to pass the exercise over: the machine cannot be set so low.
-func (l *loader) fill(w *WeekDose, growth int) (passOver string) {
+func (l *loader) fill(w *WeekDose, growth int) (passOver basis.Said) {
 	if l.e.ResistedBy != program.External && !l.onBand() {
 		return ""
 	}
@@ -148,10 +148,10 @@ func (l *loader) fill(w *WeekDose, growth int) (passOver string) {
 		w.FindYourWeight, w.Why = !l.onBand(), load.Why()
 		return ""
 	case l.onBand():
-		l.stretched(w, load)
+		l.stretched(w, l.lightened(load, w.Week))
 		return ""
 	}
-	w.Plates = l.put(w.Week, load)
+	w.Plates, load = l.putLightened(load, w.Week)
 	if !w.Plates.OK() {
 		return w.Plates.Why()
 	}
@@ -165,11 +165,24 @@ func (l *loader) fill(w *WeekDose, growth int) (passOver string) {
 // planned is the load of a week as moved, before the cut: the share that the dose allows, grown by the weeks earned, held down where
 // a log or symptoms ask for it. It is missing where the equation knows no share for so many repetitions.
 func (l *loader) planned(w *WeekDose, growth int) basis.Num[unit.Kilograms] {
+	load := l.stepUp(l.allowed(w), w)
+	return l.steppedBack(load, l.steppedLower(l.grown(load, w.Week, growth), w.Week), w)
+}
+
+// allowed is the share of the maximum that repetitions and reserve allow; where a logged set was done as asked with more than that,
+// of its maximum (asdone.go).
+func (l *loader) allowed(w *WeekDose) basis.Num[unit.Kilograms] {
 	n := basis.Try2(l.weekID(w.Week, "to-failure"), formula.ByToFailure, formula.ToFailure, l.count("reps", w.Dose.Reps), l.count("reserve", w.Dose.Reserve))
 	share := l.way.Share(l.weekID(w.Week, "planned-share"), n)
-	load := basis.Of2(l.weekID(w.Week, "working-load"), formula.ByWorkingLoad, formula.WorkingLoad, l.max, share)
-	load = l.stepUp(load, w.Week)
-	return l.steppedBack(load, l.steppedLower(l.grown(load, w.Week, growth), w.Week), w)
+	of := func(max basis.Num[unit.Kilograms]) basis.Num[unit.Kilograms] {
+		return basis.Of2(l.weekID(w.Week, "working-load"), formula.ByWorkingLoad, formula.WorkingLoad, max, share)
+	}
+	load := of(l.max)
+	if done := l.doneAsAsked(w); done != nil && load.Or(0) < done.moved.Or(0) {
+		l.logged, l.max = done, done.max
+		load = of(l.max)
+	}
+	return load
 }
 
 // moved is all that moves with what is put on.
@@ -179,7 +192,7 @@ func (l *loader) moved(w *WeekDose) {
 }
 
 // missing says why there is no load.
-func (l *loader) missing(w *WeekDose) string {
+func (l *loader) missing(w *WeekDose) basis.Said {
 	if l.whyNot == "" && (w.Dose.Reps == nil || w.Dose.Reserve == nil) {
 		return "the dose has no repetitions in reserve"
 	}
@@ -187,25 +200,34 @@ func (l *loader) missing(w *WeekDose) string {
 }
 
 // whyFind says why no load of any dose can be told: no lift, or one that says nothing of this range.
-func (l *loader) whyFind(w *WeekDose) string {
+func (l *loader) whyFind(w *WeekDose) basis.Said {
 	tested, ok := l.tested()
 	switch {
 	case l.whyNot != "":
 		return l.whyNot
-	case !ok || w.Range == nil:
+	case !ok:
+		return ""
+	}
+	return l.beyond(tested, w.Range)
+}
+
+// beyond says how work goes further than was tested; empty where it does not.
+func (l *loader) beyond(tested, work *unit.Reach) basis.Said {
+	switch {
+	case work == nil:
 		return ""
 	case tested == nil:
 		return "the lift does not say through which range"
-	case w.Range.MostBent > tested.MostBent:
-		return fmt.Sprintf("the work goes deeper (%g°) than was tested (%g°)", float64(w.Range.MostBent), float64(tested.MostBent))
-	case w.Range.Straightest < tested.Straightest && l.e.Names(unit.StraighteningUnderLoad):
-		return fmt.Sprintf("the work goes straighter (%g°) than was tested (%g°)", float64(w.Range.Straightest), float64(tested.Straightest))
+	case work.MostBent > tested.MostBent:
+		return basis.Say("the work goes deeper ({a}°) than was tested ({b}°)", float64(work.MostBent), float64(tested.MostBent))
+	case work.Straightest < tested.Straightest && l.e.Names(unit.StraighteningUnderLoad):
+		return basis.Say("the work goes straighter ({a}°) than was tested ({b}°)", float64(work.Straightest), float64(tested.Straightest))
 	}
 	return ""
 }
 
 func (l *loader) count(what string, n *int) basis.Num[unit.Count] {
-	return basis.Given(fmt.Sprintf("%s.%d.%s", l.slot.ID, *n, what), byDose, unit.Count(*n), what+" of slot "+l.slot.ID)
+	return basis.Given(fmt.Sprintf("%s.%d.%s", l.slot.ID, *n, what), byDose, unit.Count(*n), basis.Say("{a} of slot {b}", basis.Said(what), l.slot.ID))
 }
 
 // grown adds the weekly growth of earned weeks: the unrounded load is compounded.
@@ -213,7 +235,7 @@ func (l *loader) grown(load basis.Num[unit.Kilograms], week, growth int) basis.N
 	if growth <= 0 || l.slot.WeeklyPercent <= 0 {
 		return load
 	}
-	percent := basis.Given(l.slot.ID+".weekly-percent", byDose, l.slot.WeeklyPercent, "weekly growth of slot "+l.slot.ID)
+	percent := basis.Given(l.slot.ID+".weekly-percent", byDose, l.slot.WeeklyPercent, basis.Say("weekly growth of slot {a}", l.slot.ID))
 	weeks := basis.Given(fmt.Sprintf("%s.%d.growth-weeks", l.slot.ID, growth), byDose, unit.Weeks(growth), "weeks earned before this one")
 	return basis.Of3(l.weekID(week, "ceiling"), formula.ByCeiling, formula.Ceiling, load, percent, weeks)
 }

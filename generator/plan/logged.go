@@ -29,7 +29,7 @@ type loggedLoad struct {
 	moved basis.Num[unit.Kilograms]
 	max   basis.Num[unit.Kilograms]
 	span  finding.Span
-	held  string // why it raises nothing; empty where it may
+	held  basis.Said // why it raises nothing; empty where it may
 }
 
 // loggedFor finds the logged set behind a load; nil where a lift comes first or no set counts.
@@ -40,16 +40,23 @@ func (p *planner) loggedFor(e *program.Exercise, side unit.Side, place *client.P
 	if lift := p.newestLift(e.ID, place, device); lift != nil && !lift.On.Before(p.asked.Block.Starts) {
 		return nil
 	}
-	for i := range p.told {
-		t := &p.told[i]
-		if t.Do != e.ID || t.Side != side || t.spoilt != "" || t.device.ID != device.ID || t.place.ID != place.ID || !p.recent(t.Done.On) {
-			continue
-		}
+	for _, t := range p.lines(e, side, place, device) {
 		if l := p.estimate(t); l != nil && l.better(best) {
 			best = l
 		}
 	}
 	return best
+}
+
+// lines are the logged lines that a load of an exercise on a device may come from: of the last two weeks, oldest first.
+func (p *planner) lines(e *program.Exercise, side unit.Side, place *client.Place, device *client.Device) (list []*told) {
+	for i := range p.told {
+		t := &p.told[i]
+		if t.Do == e.ID && t.Side == side && t.spoilt == "" && t.device.ID == device.ID && t.place.ID == place.ID && p.recent(t.Done.On) {
+			list = append(list, t)
+		}
+	}
+	return list
 }
 
 // recent reports whether a day lies in the two weeks before the block.
@@ -68,19 +75,32 @@ func (l *loggedLoad) better(than *loggedLoad) bool {
 // estimate is what a logged line says of the maximum; nil where it says nothing.
 func (p *planner) estimate(t *told) *loggedLoad {
 	reps, doubted := t.best()
-	if !reps.OK() || !t.Reserve.OK() || !t.dose.Plates.OK() && !p.toldAgain(t) {
+	if !reps.OK() || !p.counts(t) {
 		return nil
 	}
-	l := &loggedLoad{on: t.Done.On, reach: t.dose.Range}
-	reps, reserve := reps.Named(t.id("reps")).On(l.on), t.Reserve.Named(t.id("reserve")).On(l.on)
+	l := p.estimateFrom(t, reps.Named(t.id("reps")), "")
+	if l != nil && doubted {
+		l.held = basis.Say("more than {a} repetitions to failure: doubted", float64(formula.OneRMDoubtedAbove))
+	}
+	return l
+}
+
+// counts reports whether a line may give a load: its reserve was told, and a weight that the client found, twice.
+func (p *planner) counts(t *told) bool {
+	return t.Reserve.OK() && (t.dose.Plates.OK() || p.toldAgain(t))
+}
+
+// estimateFrom is what one set of a line says of the maximum, its ids beginning with name; nil where it says nothing.
+func (p *planner) estimateFrom(t *told, reps basis.Num[unit.Count], name string) *loggedLoad {
+	l := &loggedLoad{on: t.Done.On, reach: t.dose.Range, held: p.restless(t.Done.On)}
 	l.moved = finding.Moved(t.id("moved"), t.Load.Named(t.id("plates")).On(l.on), t.place, t.device, p.plan.body(t.asked.Exercise)).On(l.on)
-	n := basis.Try2(t.id("to-failure"), formula.ByToFailure, formula.ToFailure, reps, reserve)
-	l.max, l.span = t.asked.Way.OneRM(t.id("one-rm"), l.moved, n).On(l.on), finding.SpanOf(t.id("one-rm"), l.moved, n)
+	n := basis.Try2(t.id(name+"to-failure"), formula.ByToFailure, formula.ToFailure, reps.On(l.on), t.Reserve.Named(t.id("reserve")).On(l.on))
+	if t.dose.Dose.RepsTo != nil && n.Or(0) > formula.OneRMRefusedAbove {
+		n = basis.Of1(t.id(name+"counted"), byCounted, func(n unit.Count) unit.Count { return min(n, formula.OneRMRefusedAbove) }, n)
+	}
+	l.max, l.span = t.asked.Way.OneRM(t.id(name+"one-rm"), l.moved, n).On(l.on), finding.SpanOf(t.id(name+"one-rm"), l.moved, n)
 	if !l.max.OK() {
 		return nil
-	}
-	if l.held = p.restless(l.on); doubted {
-		l.held = fmt.Sprintf("more than %g repetitions to failure: doubted", float64(formula.OneRMDoubtedAbove))
 	}
 	return l
 }
@@ -122,31 +142,41 @@ func (p *planner) toldAgain(t *told) bool {
 }
 
 // restless says why a set of a day raises nothing: the knee was not calm, or nobody told (rules 22).
-func (p *planner) restless(on unit.Day) string { return restless(p.found, on) }
+func (p *planner) restless(on unit.Day) basis.Said { return restless(p.found, on) }
 
-func restless(f *finding.Findings, on unit.Day) string {
-	asked := false
+func restless(f *finding.Findings, on unit.Day) basis.Said {
+	switch why, asked := unrest(f, on); {
+	case why != "":
+		return why
+	case !asked:
+		return basis.Say("how the knee was on {a} and the morning after was not told", on)
+	}
+	return ""
+}
+
+// unrest says what the client told against the knee of a day, and whether anything of its pain was told.
+func unrest(f *finding.Findings, on unit.Day) (why basis.Said, asked bool) {
 	for i := range f.Reports {
 		r := &f.Reports[i]
 		if r.On != on && r.On != on.AddDays(1) {
 			continue
 		}
 		if r.Swelling == client.MoreSwelling || r.Swelling == client.MuchMoreSwelling {
-			return fmt.Sprintf("%s on %s", swellingSaid(r.Swelling), r.On)
+			return basis.Say("{a} on {b}", swellingSaid(r.Swelling), r.On), true
 		}
 		if r.On != on {
 			continue
 		}
 		asked = r.Pain.OK() && r.Morning.OK()
 		if len(painful(r)) > 0 {
-			return "pain on " + on.String()
+			return basis.Say("pain on {a}", on), true
 		}
 	}
-	if !asked {
-		return fmt.Sprintf("how the knee was on %s and the morning after was not told", on)
-	}
-	return ""
+	return "", asked
 }
+
+// byCounted: of a range of repetitions more than can be estimated from may be done; that many were shown.
+var byCounted = basis.Rule{Name: "no more than 15 to failure count", Sum: "min($1, 15)", Source: "no estimate above 15 (rules 20)"}
 
 var (
 	byHeld = basis.Rule{Name: "no more than was logged", Sum: "min($1, $2)", Source: "tool default (rules 22, 23)"}
@@ -156,16 +186,25 @@ var (
 // stepUp holds a load against the logged set that it comes from (rules 23). The load itself is the one at which the asked
 // repetitions and reserve are predicted, and cutting it adds to them: so a step up is predicted to be done. What is left is
 // how far it may go: not at all from a set that is doubted or hurt, and by a tenth at most.
-func (l *loader) stepUp(load basis.Num[unit.Kilograms], week int) basis.Num[unit.Kilograms] {
-	if l.logged == nil || load.Or(0) <= l.logged.moved.Or(0) {
+func (l *loader) stepUp(load basis.Num[unit.Kilograms], w *WeekDose) basis.Num[unit.Kilograms] {
+	switch {
+	case l.logged == nil:
 		return load
+	case w.Dose.RepsTo != nil:
+		return l.repsFirst(load, w)
+	case load.Or(0) <= l.logged.moved.Or(0):
+		return load
+	case l.logged.held != "":
+		return l.asLogged(load, w, l.logged.held)
 	}
-	if l.logged.held != "" {
-		return basis.Of2(l.weekID(week, "as-logged"), byHeld, func(a, b unit.Kilograms) unit.Kilograms { return min(a, b) }, load, l.logged.moved).Because(l.logged.held)
-	}
-	return basis.Of2(l.weekID(week, "step-up"), byStep, func(a, b unit.Kilograms) unit.Kilograms {
+	return basis.Of2(l.weekID(w.Week, "step-up"), byStep, func(a, b unit.Kilograms) unit.Kilograms {
 		return min(a, unit.Kilograms(float64(b)*float64(1+mostStep/100)))
 	}, load, l.logged.moved)
+}
+
+// asLogged keeps a load from going above the logged one.
+func (l *loader) asLogged(load basis.Num[unit.Kilograms], w *WeekDose, because basis.Said) basis.Num[unit.Kilograms] {
+	return basis.Of2(l.weekID(w.Week, "as-logged"), byHeld, func(a, b unit.Kilograms) unit.Kilograms { return min(a, b) }, load, l.logged.moved).Because(because)
 }
 
 // span is what all equations say of the set behind a load; empty where there is none.
@@ -180,7 +219,7 @@ func (l *loader) span() finding.Span {
 }
 
 // source is the maximum of the exercise's own behind a load: of the logged set, else of the lift.
-func (l *loader) source() (basis.Num[unit.Kilograms], string) {
+func (l *loader) source() (basis.Num[unit.Kilograms], basis.Said) {
 	switch {
 	case l.logged != nil:
 		return l.logged.max, ""

@@ -221,7 +221,7 @@ func TestRule22c_WhatCameBack(t *testing.T) {
 			continue
 		}
 		l := p.CameBack[0].Lines[0]
-		if l.Completed != row.completed || l.Short != row.short || !strings.HasPrefix(l.Step, row.step) {
+		if l.Completed != row.completed || l.Short.String() != row.short || !strings.HasPrefix(l.Step.String(), row.step) {
 			t.Errorf("%s: week %d, %q, %q; want %d, %q, %q", row.name, l.Completed, l.Short, l.Step, row.completed, row.short, row.step)
 		}
 		if row.name == "one whole week" && (l.Asked != 3 || l.Done != 3 || l.Tonnage[0].Or(0) != 3*3*10*52.5) {
@@ -245,7 +245,7 @@ func TestSessionLoadsOfAWeek(t *testing.T) {
 		t.Errorf("%s", got)
 	}
 	p = logger(map[string]string{"2026-04-05": rate(all[1:]...)}).plan(t)
-	if w := p.CameBack[0].Weeks[0]; w.Load.OK() || !strings.Contains(w.Load.Why(), "the session of 2026-03-09 was not rated") {
+	if w := p.CameBack[0].Weeks[0]; w.Load.OK() || !strings.Contains(w.Load.Why().String(), "the session of 2026-03-09 was not rated") {
 		t.Errorf("%v %s", w.Load.OK(), w.Load.Why())
 	}
 }

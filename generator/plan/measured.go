@@ -1,9 +1,9 @@
 package plan
 
 import (
-	"fmt"
 	"slices"
 
+	"paceleaf/generator/basis"
 	"paceleaf/generator/program"
 	"paceleaf/generator/unit"
 )
@@ -62,11 +62,11 @@ func (e ends) reach(x *program.Exercise, week int) unit.Reach {
 }
 
 // says names the end that narrows a range.
-func (e ends) says(narrow, before unit.Reach) string {
+func (e ends) says(narrow, before unit.Reach) basis.Said {
 	if before.MostBent > narrow.MostBent {
-		return fmt.Sprintf("the %s knee bends to %g° (%s)", e.side, float64(e.bend), e.bendOn)
+		return basis.Say("the {a} knee bends to {b}° ({c})", e.side, float64(e.bend), e.bendOn)
 	}
-	return fmt.Sprintf("the %s knee lacks %g° of straight (%s)", e.side, float64(e.straight), e.straightOn)
+	return basis.Say("the {a} knee lacks {b}° of straight ({c})", e.side, float64(e.straight), e.straightOn)
 }
 
 // underLoad reports whether an exercise loads the knee through its range.
@@ -97,9 +97,9 @@ func (p *planner) asMeasured(left permit, x *program.Exercise, side unit.Side, w
 		why := leg.says(narrow, before)
 		switch {
 		case met.Empty():
-			return denied("%s: no part of the allowed range is left", why)
+			return denied("{a}: no part of the allowed range is left", why)
 		case underLoad(x) && !x.Isometric() && met.Arc() < leastArc && x.Range.Arc() >= leastArc:
-			return denied("%s: an arc of %g° is left, under %g° only holding still", why, float64(met.Arc()), float64(leastArc))
+			return denied("{a}: an arc of {b}° is left, under {c}° only holding still", why, float64(met.Arc()), float64(leastArc))
 		}
 		left.reach, left.measured = &met, why
 		if forRange(x) {
@@ -116,7 +116,7 @@ func (p *planner) flagMeasured() {
 			return (r.Side == s || r.Side == unit.Both) && r.Weeks[0].Range != nil && r.Weeks[0].Range.MostBent > 0
 		}
 		if (p.own(s) || p.knees.sameDay(s)) && p.endsOf(s).bendOn.IsZero() && slices.ContainsFunc(p.plan.Prescriptions, prints) {
-			p.flag("bend-not-measured", "flexion", "the bend of the %s knee has not been measured since the event: printed ranges rest on limits alone", s)
+			p.flag("bend-not-measured", "flexion", "the bend of the {a} knee has not been measured since the event: printed ranges rest on limits alone", s)
 		}
 	}
 }

@@ -72,7 +72,7 @@ func (l *loader) capEach(w *WeekDose) {
 }
 
 // allOutClosed says why a method to failure waits; empty where it may be used.
-func (l *loader) allOutClosed(w *WeekDose) string {
+func (l *loader) allOutClosed(w *WeekDose) basis.Said {
 	switch reserve := w.Dose.Reserve; {
 	case l.slot.Method == program.DailyAdjusted:
 	case l.slot.Method != program.Rising && l.slot.Method != program.Falling || reserve == nil || unit.Count(*reserve) >= toFailureBelow:

@@ -29,7 +29,7 @@ func (p *planner) minutes() map[string]int {
 			if !slices.Contains(r.Sessions, s.ID) {
 				continue
 			}
-			work, rest := lengthOf(r.Exercise, &r.Weeks[0])
+			work, rest := lengthOf(r.Slot, r.Exercise, &r.Weeks[0])
 			parts = parts || r.Weeks[0].Dose.TimesADay != nil
 			seconds += work
 			if _, begun := rests[r.Slot]; !begun {
@@ -48,8 +48,8 @@ func (p *planner) minutes() map[string]int {
 }
 
 // lengthOf is length where the sets differ, or where a stimulator keeps the time.
-func lengthOf(e *program.Exercise, w *WeekDose) (work, rest float64) {
-	work, rest = length(e, w.Dose)
+func lengthOf(s *program.Slot, e *program.Exercise, w *WeekDose) (work, rest float64) {
+	work, rest = length(s, e, w.Dose)
 	if len(w.Each) > 0 && w.Dose.Reps != nil && w.Dose.Sets != nil {
 		reps := 0
 		for _, s := range w.Each {
@@ -68,7 +68,7 @@ func lengthOf(e *program.Exercise, w *WeekDose) (work, rest float64) {
 }
 
 // length is how long one leg's dose takes, in seconds: the work, and the rest between its sets.
-func length(e *program.Exercise, d program.Dose) (work, rest float64) {
+func length(s *program.Slot, e *program.Exercise, d program.Dose) (work, rest float64) {
 	if len(e.Levels) > 0 {
 		return secondsRung, 0
 	}
@@ -76,13 +76,20 @@ func length(e *program.Exercise, d program.Dose) (work, rest float64) {
 	if d.Sets != nil {
 		sets = float64(*d.Sets)
 	}
+	if d.Rounds != nil {
+		sets = float64(*d.Rounds)
+	}
 	if d.Rest != nil {
 		rest = float64(sets * float64(*d.Rest))
 	}
 	if d.Minutes != nil {
 		return float64(sets*float64(*d.Minutes)) * 60, 0
 	}
-	rep := float64(e.Lift + e.Hold + e.Lower)
+	if d.WorkFor != nil {
+		return float64(sets * float64(*d.WorkFor)), rest
+	}
+	lift, hold, lower := s.Speed(e)
+	rep := float64(lift + hold + lower)
 	if d.HoldFor != nil {
 		rep = float64(*d.HoldFor)
 	}
@@ -90,7 +97,9 @@ func length(e *program.Exercise, d program.Dose) (work, rest float64) {
 		rep = secondsARep
 	}
 	reps := 1.0
-	if d.Reps != nil {
+	if d.RepsTo != nil {
+		reps = float64(*d.RepsTo)
+	} else if d.Reps != nil {
 		reps = float64(*d.Reps)
 	} else if d.Contacts != nil {
 		reps = float64(*d.Contacts)

@@ -1,7 +1,7 @@
 package plan
 
 import (
-	"fmt"
+	"slices"
 	"strings"
 
 	"paceleaf/generator/basis"
@@ -35,7 +35,7 @@ func (p *planner) leftOut(e *program.Exercise, side unit.Side) bool {
 }
 
 // override changes dose and range of a week; a range may only be tightened.
-func (p *planner) override(d *WeekDose, e *program.Exercise, side unit.Side) (passOver string) {
+func (p *planner) override(d *WeekDose, e *program.Exercise, side unit.Side) (passOver basis.Said) {
 	for _, o := range p.overridesOf(e, side) {
 		for _, f := range []struct {
 			what string
@@ -43,21 +43,24 @@ func (p *planner) override(d *WeekDose, e *program.Exercise, side unit.Side) (pa
 			say  *int
 		}{{"sets", &d.Dose.Sets, o.Sets}, {"reps", &d.Dose.Reps, o.Reps}, {"reserve", &d.Dose.Reserve, o.Reserve}} {
 			if f.say != nil && f.what == "reserve" && p.allOut(*f.say, d, e, side) {
-				p.applied(o, side, fmt.Sprintf("reserve %d refused: all-out effort is closed", *f.say))
+				p.applied(o, side, basis.Say("reserve {a} refused: all-out effort is closed", *f.say))
 				continue
 			}
 			if f.say != nil {
-				p.applied(o, side, fmt.Sprintf("%s %s → %d", f.what, number(*f.have), *f.say))
+				p.applied(o, side, basis.Say("{a} {b} → {c}", basis.Said(f.what), number(*f.have), *f.say))
 				*f.have = f.say
+			}
+			if f.say != nil && f.what == "reps" {
+				d.Dose.RepsTo = nil // so many, no more
 			}
 		}
 		if o.Range != nil && d.Range != nil {
 			met := d.Range.Meet(*o.Range)
 			if met.Empty() {
-				p.applied(o, side, fmt.Sprintf("range %s → none", degrees(*d.Range)))
+				p.applied(o, side, basis.Say("range {a} → none", degrees(*d.Range)))
 				return "the range of the override and the one allowed have nothing in common"
 			}
-			p.applied(o, side, fmt.Sprintf("range %s → %s", degrees(*d.Range), degrees(met)))
+			p.applied(o, side, basis.Say("range {a} → {b}", degrees(*d.Range), degrees(met)))
 			d.Range = &met
 		}
 	}
@@ -82,15 +85,15 @@ func (p *planner) allOut(reserve int, d *WeekDose, e *program.Exercise, side uni
 	return false
 }
 
-func number(n *int) string {
+func number(n *int) basis.Said {
 	if n == nil {
 		return "none"
 	}
-	return fmt.Sprint(*n)
+	return basis.Say("{a}", *n)
 }
 
-func degrees(r unit.Reach) string {
-	return fmt.Sprintf("%g to %g°", float64(r.Straightest), float64(r.MostBent))
+func degrees(r unit.Reach) basis.Said {
+	return basis.Say("{a} to {b}°", float64(r.Straightest), float64(r.MostBent))
 }
 
 // byOverride marks a load that the therapist typed over the computed one.
@@ -107,10 +110,10 @@ func (p *planner) overrideLoad(d *WeekDose, l *loader) {
 		word, _, _ := strings.Cut(o.Reason, ":")
 		typedNum := o.Plates.Named(l.weekID(d.Week, "typed-load"))
 		if !d.Plates.OK() {
-			p.applied(o, l.side, fmt.Sprintf("week %d: %g kg is not used, no lift stands behind it", d.Week, float64(typed)))
+			p.applied(o, l.side, basis.Say("week {a}: {b} kg is not used, no lift stands behind it", d.Week, float64(typed)))
 			continue // no load without a lift of that exercise on that device (rules 24)
 		}
-		before := fmt.Sprintf("%g kg", float64(d.Plates.Or(0)))
+		before := basis.Say("{a} kg", float64(d.Plates.Or(0)))
 		if strings.TrimSpace(word) != "surgeon" {
 			typedNum = basis.Of2(l.weekID(d.Week, "overridden-load"), byOverride, func(a, b unit.Kilograms) unit.Kilograms { return min(a, b) }, typedNum, d.Plates)
 		}
@@ -119,7 +122,7 @@ func (p *planner) overrideLoad(d *WeekDose, l *loader) {
 			d.FindYourWeight, d.Why = true, d.Plates.Why()
 			d.Plates, d.Moved, d.PerSide = basis.Num[unit.Kilograms]{}, basis.Num[unit.Kilograms]{}, nil
 			d.Share, d.Implied = basis.Num[unit.Percent]{}, basis.Num[unit.Count]{}
-			p.applied(o, l.side, fmt.Sprintf("week %d: %s", d.Week, d.Why))
+			p.applied(o, l.side, basis.Say("week {a}: {b}", d.Week, d.Why))
 			continue
 		}
 		d.FindYourWeight, d.Why = false, ""
@@ -131,24 +134,21 @@ func (p *planner) overrideLoad(d *WeekDose, l *loader) {
 			l.afterCut(d)
 			p.tooMany(o, d, l)
 		}
-		p.applied(o, l.side, fmt.Sprintf("week %d load %s → %g kg", d.Week, before, float64(d.Plates.Or(typed))))
+		p.applied(o, l.side, basis.Say("week {a} load {b} → {c} kg", d.Week, before, float64(d.Plates.Or(typed))))
 	}
 }
 
 // applied notes once what an override changed.
-func (p *planner) applied(o *client.Override, side unit.Side, what string) {
-	line := fmt.Sprintf("%s, %s", what, side)
+func (p *planner) applied(o *client.Override, side unit.Side, what basis.Said) {
+	line := basis.Say("{a}, {b}", what, side)
 	for i := range p.plan.Overrides {
 		a := &p.plan.Overrides[i]
 		if a.Override != o {
 			continue
 		}
 		a.Applied = true
-		switch {
-		case a.Changed == "":
-			a.Changed = line
-		case !strings.Contains(a.Changed, line):
-			a.Changed += "; " + line
+		if !slices.Contains(a.Changed, line) {
+			a.Changed = append(a.Changed, line)
 		}
 	}
 }

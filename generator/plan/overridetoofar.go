@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"slices"
 
+	"paceleaf/generator/basis"
 	"paceleaf/generator/client"
 	"paceleaf/generator/unit"
 )
@@ -31,10 +32,10 @@ func (p *planner) tooMany(o *client.Override, d *WeekDose, l *loader) {
 	if slices.ContainsFunc(p.plan.Flags, func(f Flag) bool { return f.ID == "override-above-load" && f.About == about }) {
 		return
 	}
-	says := fmt.Sprintf("the load of the override can be moved about %g times, and %d times with %d in reserve are asked for",
+	says := basis.Say("the load of the override can be moved about {a} times, and {b} times with {c} in reserve are asked for",
 		float64(unit.CutTo(d.Implied.Or(0)+unit.Count(*d.Dose.Reps), 0.1)), *d.Dose.Reps, *d.Dose.Reserve)
-	p.flag("override-above-load", about, "%s", says)
-	p.wrong(Mistake{At: o.At.At("plates_kg"), Ask: true, What: about + ": " + says, Instead: "write fewer reps or less in reserve if it is meant, or a smaller load"})
+	p.say("override-above-load", about, says)
+	p.wrong(Mistake{At: o.At.At("plates_kg"), Ask: true, What: about + ": " + says.String(), Instead: "write fewer reps or less in reserve if it is meant, or a smaller load"})
 }
 
 // wrong keeps a mistake or question that only shows while the plan is made; each once, however many weeks it touches.

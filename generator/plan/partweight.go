@@ -36,7 +36,7 @@ func partLoad(w *Window, f *finding.Findings, id string) {
 			mass = k.Mass
 		}
 	}
-	share := basis.Given(id+".share", byLimit, *w.Allow.Part, "limit "+w.Name)
+	share := basis.Given(id+".share", byLimit, *w.Allow.Part, basis.Say("limit {a}", w.Name))
 	raw := basis.Of2(id+".part", byPart, func(m unit.Kilograms, p unit.Percent) unit.Kilograms {
 		return unit.Kilograms(float64(float64(m)*float64(p)) / 100)
 	}, mass, share)

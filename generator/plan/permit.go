@@ -1,9 +1,9 @@
 package plan
 
 import (
-	"fmt"
 	"slices"
 
+	"paceleaf/generator/basis"
 	"paceleaf/generator/program"
 	"paceleaf/generator/unit"
 )
@@ -14,24 +14,24 @@ const leastArc unit.Degrees = 20
 // permit is what the limits leave of an exercise.
 type permit struct {
 	allowed bool
-	because string      // why not
+	because basis.Said  // why not
 	reach   *unit.Reach // what is left of its range; nil where it has none
 
-	measured string        // which measured end narrowed the range; empty where none did
+	measured basis.Said    // which measured end narrowed the range; empty where none did
 	bends    *unit.Degrees // of an exercise for range that a measurement narrowed: how far the knee bends
 }
 
-func denied(format string, args ...any) permit { return permit{because: fmt.Sprintf(format, args...)} }
+func denied(key string, values ...any) permit { return permit{because: basis.Say(key, values...)} }
 
 // permits weighs an exercise against the limits of a stretch of days: the strictest of any of its days holds.
 func (l *limits) permits(e *program.Exercise, days []unit.Day) permit {
 	p := permit{allowed: true, reach: e.Range}
-	var narrowed string
+	var narrowed basis.Said
 	for _, d := range days {
 		for _, k := range spokenOf(e) {
 			r := l.rule(k, e.Kinds, d)
 			if why := l.forbids(r, e); why != "" {
-				return denied("%s: %s (%s)", k, why, r.setBy())
+				return denied("{a}: {b} ({c})", k, why, r.setBy())
 			}
 			if r.allow.Range != nil && p.reach != nil && k != unit.Brace {
 				met := p.reach.Meet(*r.allow.Range)
@@ -45,11 +45,28 @@ func (l *limits) permits(e *program.Exercise, days []unit.Day) permit {
 	switch {
 	case p.reach == nil:
 	case p.reach.Empty():
-		return denied("no part of its range is allowed (%s)", narrowed)
+		return denied("no part of its range is allowed ({a})", narrowed)
 	case !e.Isometric() && p.reach.Arc() < leastArc && e.Range.Arc() >= leastArc:
-		return denied("an arc of %g° is left: under %g° only holding still (%s)", float64(p.reach.Arc()), float64(leastArc), narrowed)
+		return denied("an arc of {a}° is left: under {b}° only holding still ({c})", float64(p.reach.Arc()), float64(leastArc), narrowed)
 	}
 	return p
+}
+
+// partOf narrows a permit to the part of the movement that a slot asks for, or says why nothing of it is left.
+func (p permit) partOf(part *unit.Reach, e *program.Exercise) (left permit, why basis.Said) {
+	if part == nil || p.reach == nil {
+		return p, ""
+	}
+	asked := e.Range.Meet(*part)
+	met := p.reach.Meet(*part)
+	switch {
+	case met.Empty():
+		return p, basis.Say("no part of {a} is left, which the slot asks for", degrees(*part))
+	case !e.Isometric() && met.Arc() < leastArc && asked.Arc() >= leastArc:
+		return p, basis.Say("an arc of {a}° is left of {b}, which the slot asks for: under {c}° only holding still", float64(met.Arc()), degrees(*part), float64(leastArc))
+	}
+	p.reach = &met
+	return p, ""
 }
 
 // spokenOf are the kinds that limit an exercise: those it names, and those that bind them. Bend nests: a passive limit
@@ -71,21 +88,21 @@ func spokenOf(e *program.Exercise) []unit.Kind {
 }
 
 // forbids says why a ruling forbids the exercise; empty where it does not.
-func (l *limits) forbids(r ruling, e *program.Exercise) string {
+func (l *limits) forbids(r ruling, e *program.Exercise) basis.Said {
 	a := r.allow
 	switch {
 	case a.Closed():
 		return "closed"
 	case a.Grade != "" && e.Work.Rank() > a.Grade.Rank():
-		return fmt.Sprintf("only %s work", a.Grade)
+		return basis.Say("only {a} work", a.Grade)
 	case a.BothOnly && e.Side == program.OneLeg && e.Chain != program.OpenChain:
 		return "only with both legs together"
 	case a.Part != nil && (e.WeightOnLeg == nil || *e.WeightOnLeg > *a.Part):
-		return fmt.Sprintf("only %g %% of body weight on the leg", float64(*a.Part))
+		return basis.Say("only {a} % of body weight on the leg", float64(*a.Part))
 	case a.PartMass != nil && !l.bears(e, *a.PartMass):
-		return fmt.Sprintf("only %g kg on the leg", float64(*a.PartMass))
+		return basis.Say("only {a} kg on the leg", float64(*a.PartMass))
 	case a.Locked != nil && e.Range != nil && e.Range.Arc() > 0 && e.Names(unit.Brace):
-		return fmt.Sprintf("brace locked at %g°", float64(*a.Locked))
+		return basis.Say("brace locked at {a}°", float64(*a.Locked))
 	}
 	return ""
 }

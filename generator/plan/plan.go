@@ -28,10 +28,12 @@ type Plan struct {
 	Found         *finding.Findings
 	Activities    []ActivityState
 	Goals         []GoalState
-	Changes       []Change // since the test before, by measure
-	Trends        []Trend  // towards what is still asked
-	Groups        *Groups  // what groups of people showed; nil where it does not apply
-	Limits        []Window // every window of every limit weighed that touches the block or lies ahead, winners and losers
+	End           *EndState // in the last phase of a program that has an end
+	Retest        *Retest   // nil where the program does not say
+	Changes       []Change  // since the test before, by measure
+	Trends        []Trend   // towards what is still asked
+	Groups        *Groups   // what groups of people showed; nil where it does not apply
+	Limits        []Window  // every window of every limit weighed that touches the block or lies ahead, winners and losers
 	Prescriptions []Prescription
 	Dropped       []Dropped
 	Sessions      []SessionDay
@@ -73,6 +75,7 @@ type StageState struct {
 	Earned     *program.Phase
 	Next       *program.Phase // the phase after the recorded one; nil at the last
 	Ahead      bool           // the recorded stage lies ahead of what is earned
+	Answered   bool           // and all that was missing on that day has been passed since
 	Short      []Criterion    // the criteria of the first recorded phase that was not earned, as of the day it was recorded
 	Criteria   []Criterion    // of Next
 }
@@ -100,13 +103,14 @@ type Criterion struct {
 	Measure   string
 	Found     *basis.Step // what was found, a number or a word; nil where there is nothing
 	Wanted    program.Mark
-	Sense     string   // "at least", "above", "at most", "below"
-	On        unit.Day // of the test
-	NotBefore unit.Day // of a floor in time
-	Reason    string   // why it is not met or not tested, where the numbers do not say it
-	Doubt     string   // why a value opens nothing although it reaches the mark
+	Sense     string     // "at least", "above", "at most", "below"
+	On        unit.Day   // of the test
+	NotBefore unit.Day   // of a floor in time
+	Reason    basis.Said // why it is not met or not tested, where the numbers do not say it
+	Doubt     basis.Said // why a value opens nothing although it reaches the mark
 	Waived    *client.Waived
-	Any       []Criterion // of an any-of
+	Any       []Criterion // of an any-of, or of an all-of
+	Together  bool        // all of Any are asked, not one of them
 	Optional  bool        // asked only where it has been tested, and it has not
 }
 
@@ -121,8 +125,8 @@ type ActivityState struct {
 	State      string   // closed, open, suspended
 	NotBefore  unit.Day // the floor in time; zero where there is none
 	Criteria   []Criterion
-	Missing    []string // ids of criteria that are not passed
-	Because    string   // why suspended
+	Missing    []string   // ids of criteria that are not passed
+	Because    basis.Said // why suspended
 	OpenedBy   string
 	OpenedFrom unit.Day
 	Ahead      []string // ids of criteria that were not passed on the day it was opened, where some are not passed yet
@@ -169,7 +173,7 @@ type DateLine struct {
 	Title   string          // of the activity; of a limit on some exercises only, the kind that these also name
 	Allow   *unit.Allowance // of a limit that loosens: what holds from then
 	Missing []string        // of an activity: ids of criteria still missing
-	SetBy   string
+	SetBy   basis.Said      // of a limit: who set it
 }
 
 // Action says what symptoms ask for, from mildest.
@@ -199,12 +203,13 @@ func (a Action) Rank() int {
 // Symptoms is the strictest signal and all that were weighed.
 type Symptoms struct {
 	Action    Action
-	Because   string
+	Because   basis.Said
 	Level     string // block, week, session, exercise
 	Exercises []string
 	On        unit.Day     // of the look
 	Held      *client.Hold // a pause called between visits that still stands
 	Signals   []Signal
+	Told      []Signal // what the client told of one session of this block: it changes no page, and calls the therapist
 }
 
 // Signal is one symptom weighed.
@@ -213,22 +218,22 @@ type Signal struct {
 	Level    string
 	Exercise string // of level exercise
 	On       unit.Day
-	Because  string // sentence fragment for the worksheet
-	Reported bool   // by the client; else seen on a test day
-	Code     string // of the sentence in words: effusion-2, pain-high, pain-kind …
-	Since    int    // week of the block in which it came to light; 0: by its first day
+	Because  basis.Said // sentence fragment for the worksheet
+	Reported bool       // by the client; else seen on a test day
+	Code     string     // of the sentence in words: effusion-2, pain-high, pain-kind …
+	Since    int        // week of the block in which it came to light; 0: by its first day
 }
 
 // Flag is something that the therapist should look at.
 type Flag struct {
 	ID    string
 	About string
-	Says  string // sentence fragment for the worksheet
+	Says  basis.Said // sentence fragment for the worksheet
 }
 
 // AppliedOverride is what an override changed.
 type AppliedOverride struct {
 	Override *client.Override
-	Changed  string // "sets 3 → 2, left leg, weeks 1 to 4"
+	Changed  []basis.Said // sets 3 → 2, left leg
 	Applied  bool
 }

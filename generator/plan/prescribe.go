@@ -84,5 +84,8 @@ func (p *planner) doseOf(slot *program.Slot, e *program.Exercise, side unit.Side
 	if slot.OtherSets != nil && side != unit.Both && !p.own(side) {
 		d.Dose.Sets = slot.OtherSets
 	}
+	if lighter := p.lighterWeek(w.Number); lighter != nil {
+		d.Dose = lighter.Lighter(d.Dose)
+	}
 	return d
 }

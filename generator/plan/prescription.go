@@ -42,7 +42,7 @@ type WeekDose struct {
 	Due            bool // week 1; later weeks are ceilings, earned by the last completed week
 	Dose           program.Dose
 	Range          *unit.Reach               // allowed this week: the exercise's own range met with all limits; nil where it has none
-	RangeBy        string                    // which measured end of the knee made the range as narrow as it is; empty where limits or nature did
+	RangeBy        basis.Said                // which measured end of the knee made the range as narrow as it is; empty where limits or nature did
 	Bends          *unit.Degrees             // of an exercise for range that RangeBy narrowed: how far the knee bends now
 	Plates         basis.Num[unit.Kilograms] // what is put on or pinned
 	Moved          basis.Num[unit.Kilograms]
@@ -60,8 +60,8 @@ type WeekDose struct {
 	Share          basis.Num[unit.Percent]              // after the cut: true share of the one-repetition maximum
 	Implied        basis.Num[unit.Count]                // after the cut: repetitions that are really left in reserve
 	FindYourWeight bool
-	Why            string // of find your weight: why there is no load
-	NearPin        int    // the hole of the set-up that stops at the most bent allowed angle; 0: none
+	Why            basis.Said // of find your weight: why there is no load
+	NearPin        int        // the hole of the set-up that stops at the most bent allowed angle; 0: none
 	PinDeg         unit.Degrees
 }
 
@@ -71,7 +71,7 @@ type Dropped struct {
 	Exercise string
 	Side     unit.Side
 	Week     int
-	Because  string
+	Because  basis.Said
 	Empty    bool // the slot has no choice left in this week
 	Paused   bool // symptoms keep the knee from it
 }

@@ -1,7 +1,6 @@
 package plan
 
 import (
-	"fmt"
 	"strings"
 
 	"paceleaf/generator/basis"
@@ -62,8 +61,8 @@ func (j judge) unsound(m finding.Measure) finding.Measure {
 	return m
 }
 
-func doubted(m finding.Measure, says string) finding.Measure {
-	m.Doubts = append(append([]string{}, m.Doubts...), says)
+func doubted(m finding.Measure, says basis.Said) finding.Measure {
+	m.Doubts = append(append([]basis.Said{}, m.Doubts...), says)
 	return m
 }
 
@@ -87,7 +86,7 @@ func (j judge) before(measure string) finding.Measure {
 	}
 	for _, e := range j.c.Events {
 		if e.Kind != client.Start && isOf(e.Side, j.event.Side.Opposite()) && !e.Date.After(of) {
-			m = doubted(m, fmt.Sprintf("the other leg's value of %s is from after its own %s of %s", of, e.Kind, e.Date))
+			m = doubted(m, basis.Say("the other leg's value of {a} is from after its own {b} of {c}", of, e.Kind, e.Date))
 		}
 	}
 	return m

@@ -64,7 +64,7 @@ standing = "tool default"
 			if lsi.State != row.force || bend.State != row.range_ {
 				t.Errorf("force %s (%s), range %s (%s); want %s, %s: %s", lsi.State, lsi.Doubt, bend.State, bend.Doubt, row.force, row.range_, row.why)
 			}
-			if !strings.Contains(lsi.Doubt, row.says) {
+			if !strings.Contains(lsi.Doubt.String(), row.says) {
 				t.Errorf("%q does not say %q", lsi.Doubt, row.says)
 			}
 			if c := criterion(t, p, "running.hop-single.lsi"); row.other != "sound" && c.Passed() {

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"slices"
 
+	"paceleaf/generator/basis"
 	"paceleaf/generator/client"
 	"paceleaf/generator/program"
 	"paceleaf/generator/unit"
@@ -18,8 +19,14 @@ const isometricFromWeek = 6
 
 var isometricReach = unit.Reach{Straightest: 60, MostBent: 90}
 
-// refusedTest begins the reason of a value that was typed and is not used.
-const refusedTest = "refused: "
+// refusedTest is the reason of a value that was typed and is not used.
+const refusedTest = "refused: {a}"
+
+// refused reports whether a reason is one of these.
+func refused(reason basis.Said) bool {
+	key, _ := reason.Parts()
+	return key == refusedTest
+}
 
 // toFailureBelow is the reserve under which a set counts as maximal effort: before it is open, lifts keep 2 to 3.
 const toFailureBelow unit.Count = 2
@@ -60,7 +67,7 @@ type tester struct {
 }
 
 // closed says why a test that names these kinds, through this range, may not be made on the day; empty where it may.
-func (t *tester) closed(kinds []unit.Kind, work unit.Work, reach *unit.Reach, isometricAt *unit.Degrees) string {
+func (t *tester) closed(kinds []unit.Kind, work unit.Work, reach *unit.Reach, isometricAt *unit.Degrees) basis.Said {
 	for _, k := range kinds {
 		r := t.rule(k, kinds, t.day.On)
 		if k == unit.MaximalEffort && t.isometricAdmitted(r, isometricAt) {
@@ -70,7 +77,7 @@ func (t *tester) closed(kinds []unit.Kind, work unit.Work, reach *unit.Reach, is
 			r.allow.Range != nil && reach != nil && !reach.Within(*r.allow.Range)
 		if closed && !t.admitted(r) {
 			t.instructed = instructs(r)
-			return fmt.Sprintf("%s was not open on %s (%s)", k, t.day.On, r.setBy())
+			return basis.Say("{a} was not open on {b} ({c})", k, t.day.On, r.setBy())
 		}
 	}
 	return ""
@@ -89,12 +96,12 @@ func instructs(r ruling) bool {
 	return slices.ContainsFunc(r.by, func(w *window) bool { return w.class != shipped && r.binds(w) })
 }
 
-func (t *tester) ask(key, what string) {
+func (t *tester) ask(key, what string, why basis.Said) {
 	instead := `write reason = "…" on the test day if it was made on purpose`
 	if t.instructed {
 		instead = "see whether the day and the instruction are right: against an instruction no reason helps"
 	}
-	t.asked = append(t.asked, Mistake{At: t.day.At.At(key), Ask: true, What: what + ": the value is not used", Instead: instead})
+	t.asked = append(t.asked, Mistake{At: t.day.At.At(key), Ask: true, What: what + ": " + why.String() + ": the value is not used", Instead: instead})
 }
 
 func (t *tester) strength() {
@@ -118,8 +125,8 @@ func (t *tester) strength() {
 		if len(pull.Peak)+len(pull.Torque) == 0 {
 			continue
 		}
-		*pull = client.Pull{At: pull.At, NotTested: refusedTest + why}
-		t.ask(fmt.Sprintf("strength[%d]", i), s.Test+", "+string(t.side)+" leg: "+why)
+		*pull = client.Pull{At: pull.At, NotTested: basis.Say(refusedTest, why)}
+		t.ask(fmt.Sprintf("strength[%d]", i), s.Test+", "+string(t.side)+" leg", why)
 	}
 	t.day.Strength = tests
 }
@@ -150,8 +157,8 @@ func (t *tester) lifts() {
 		}
 		for _, leg := range []*client.Set{t.set(lift), &lift.Both} {
 			if why := t.liftClosed(e, lift, *leg); why != "" && leg.Done() {
-				*leg = client.Set{At: leg.At, NotTested: refusedTest + why}
-				t.ask(fmt.Sprintf("lift[%d]", i), lift.Exercise+": "+why)
+				*leg = client.Set{At: leg.At, NotTested: basis.Say(refusedTest, why)}
+				t.ask(fmt.Sprintf("lift[%d]", i), lift.Exercise, why)
 			}
 		}
 	}
@@ -165,7 +172,7 @@ func (t *tester) set(lift *client.Lift) *client.Set {
 	return &lift.Right
 }
 
-func (t *tester) liftClosed(e *program.Exercise, lift *client.Lift, s client.Set) string {
+func (t *tester) liftClosed(e *program.Exercise, lift *client.Lift, s client.Set) basis.Said {
 	kinds := spokenOf(e)
 	if s.Reserve.OK() && s.Reserve.Or(0) < toFailureBelow && !slices.Contains(kinds, unit.MaximalEffort) {
 		kinds = append(kinds, unit.MaximalEffort)
@@ -188,8 +195,8 @@ func (t *tester) hops() {
 			leg = &hops[i].Right
 		}
 		if len(leg.Distance)+len(leg.Time)+len(leg.Count) > 0 {
-			*leg = client.HopSide{At: leg.At, NotTested: refusedTest + why}
-			t.ask(fmt.Sprintf("hop[%d]", i), "hop-"+hops[i].Test+": "+why)
+			*leg = client.HopSide{At: leg.At, NotTested: basis.Say(refusedTest, why)}
+			t.ask(fmt.Sprintf("hop[%d]", i), "hop-"+hops[i].Test, why)
 		}
 	}
 	t.day.Hops = hops

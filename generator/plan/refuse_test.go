@@ -99,7 +99,7 @@ func TestRule09_TestedRangeIsTheLimitInForce(t *testing.T) {
 	w := who{starts: "2026-03-02", stages: "rebuild 2026-02-16", more: setups, weeks: 1,
 		tests: map[string]string{"2026-02-23": straightKnees + lift("leg-press-single", "", "40 kg x 8+2", "70 kg x 8+2")}}
 	d := dose(w.plan(t), "leg-press-single", unit.Left, 1)
-	if !d.FindYourWeight || !strings.Contains(d.Why, "60") {
+	if !d.FindYourWeight || !strings.Contains(d.Why.String(), "60") {
 		t.Errorf("tested in week 7 at 0 to 60, planned in week 8 at 0 to 90: %+v", d.Why)
 	}
 	w.starts = "2026-02-23"
@@ -111,7 +111,7 @@ func TestRule09_TestedRangeIsTheLimitInForce(t *testing.T) {
 // Deleting a refused test changes nothing: a refused value is a missing value.
 func TestRule09_ARefusedTestIsNoTest(t *testing.T) {
 	w := who{starts: "2026-02-16", stages: "rebuild 2026-02-16", more: setups, tests: map[string]string{"2026-02-15": straightKnees + pull("knee-extension", "[331]", "[410]")}}
-	if c := criterion(t, w.plan(t), "run.knee-extension.lsi"); c.State != "not tested" || !strings.Contains(c.Reason, "maximal-effort") {
+	if c := criterion(t, w.plan(t), "run.knee-extension.lsi"); c.State != "not tested" || !strings.Contains(c.Reason.String(), "maximal-effort") {
 		t.Errorf("%s: %s", c.State, c.Reason)
 	}
 }

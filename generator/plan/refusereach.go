@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"paceleaf/generator/basis"
 	"paceleaf/generator/client"
 	"paceleaf/generator/unit"
 )
@@ -23,8 +24,8 @@ func (t *tester) reaches() {
 			leg = &t.day.YBalance.Right
 		}
 		if leg.Done() {
-			*leg = client.ReachSide{At: leg.At, NotTested: refusedTest + why}
-			t.ask("y_balance", client.YBalanceTest+", "+string(t.side)+" leg: "+why)
+			*leg = client.ReachSide{At: leg.At, NotTested: basis.Say(refusedTest, why)}
+			t.ask("y_balance", client.YBalanceTest+", "+string(t.side)+" leg", why)
 		}
 	}
 	if why := t.closed(standingKinds, "", &riseReach, nil); why != "" {
@@ -33,8 +34,8 @@ func (t *tester) reaches() {
 			leg = &t.day.Rise.Right
 		}
 		if leg.Seat.OK() {
-			*leg = client.RiseSide{At: leg.At, NotTested: refusedTest + why}
-			t.ask("single_leg_rise", client.RiseTest+", "+string(t.side)+" leg: "+why)
+			*leg = client.RiseSide{At: leg.At, NotTested: basis.Say(refusedTest, why)}
+			t.ask("single_leg_rise", client.RiseTest+", "+string(t.side)+" leg", why)
 		}
 	}
 }

@@ -1,8 +1,7 @@
 package plan
 
 import (
-	"fmt"
-
+	"paceleaf/generator/basis"
 	"paceleaf/generator/client"
 	"paceleaf/generator/finding"
 	"paceleaf/generator/unit"
@@ -59,7 +58,7 @@ func reported(f *finding.Findings, since unit.Day) (list []Signal) {
 
 // swollen is what a report of swelling asks for.
 func swollen(r *finding.Report) []Signal {
-	g := Signal{Level: "session", On: r.On, Reported: true, Because: fmt.Sprintf("%s reported on %s", swellingSaid(r.Swelling), r.On)}
+	g := Signal{Level: "session", On: r.On, Reported: true, Because: basis.Say("{a} reported on {b}", swellingSaid(r.Swelling), r.On)}
 	switch r.Swelling {
 	case client.MoreSwelling:
 		g.Action, g.Code = Stay, "report-swelling"
@@ -71,13 +70,13 @@ func swollen(r *finding.Report) []Signal {
 	return []Signal{g}
 }
 
-func swellingSaid(s client.Swelling) string { return string(s) + " swelling" }
+func swellingSaid(s client.Swelling) basis.Said { return basis.Say("{a} swelling", s) }
 
 // painful is what a report of pain asks for, by the rules of a test day.
 func painful(r *finding.Report) (list []Signal) {
 	k := finding.KneeDay{On: r.On, Pain: r.Pain, Morning: r.Morning, PainKind: string(r.Kind)}
 	for _, g := range painSignals(&k) {
-		g.Level, g.Reported, g.Because = "session", true, "reported: "+g.Because
+		g.Level, g.Reported, g.Because = "session", true, basis.Say("reported: {a}", g.Because)
 		list = append(list, g)
 	}
 	return list
@@ -97,7 +96,7 @@ func standing(all []Signal, asOf unit.Day) (list []Signal) {
 		}
 		if g.Level == "session" && len(days) > 1 {
 			g.Level = "week"
-			g.Because += fmt.Sprintf(" (told on %d days)", len(days))
+			g.Because = basis.Say("{a} (told on {b} days)", g.Because, len(days))
 		}
 		list = append(list, g)
 	}
@@ -105,7 +104,7 @@ func standing(all []Signal, asOf unit.Day) (list []Signal) {
 }
 
 // in is what symptoms ask for in a week of the block, and why.
-func (s *Symptoms) in(week int) (asked Action, because string) {
+func (s *Symptoms) in(week int) (asked Action, because basis.Said) {
 	asked = NoAction
 	for _, g := range s.Signals {
 		if g.Exercise == "" && g.counts(week) && g.Action.Rank() > asked.Rank() {
@@ -116,7 +115,7 @@ func (s *Symptoms) in(week int) (asked Action, because string) {
 }
 
 // lasting is the strictest signal of more than one session, and why.
-func (s *Symptoms) lasting() (asked Action, because string) {
+func (s *Symptoms) lasting() (asked Action, because basis.Said) {
 	asked = NoAction
 	for _, g := range s.Signals {
 		if g.Exercise == "" && g.Level != "session" && g.Action.Rank() > asked.Rank() {

@@ -26,9 +26,9 @@ var (
 
 // moreReps raises the repetitions of a week where the step of the device is why its load is more than 5 % lighter than planned.
 // load is what was planned, as moved. Nothing is raised where the knee or a log holds the load back, where the therapist typed
-// repetitions or a load, or where the machine holds no more.
+// repetitions or a load, where a range of repetitions leaves them to the client, or where the machine holds no more.
 func (l *loader) moreReps(w *WeekDose, load basis.Num[unit.Kilograms]) {
-	if m := l.slot.Method; m != "" && m != program.Steady || l.heldDown(w) || w.Plates.Or(0) <= 0 || load.Or(0) > l.max.Or(0) {
+	if m := l.slot.Method; m != "" && m != program.Steady || w.Dose.RepsTo != nil || l.heldDown(w) || w.Plates.Or(0) <= 0 || load.Or(0) > l.max.Or(0) {
 		return
 	}
 	w.CutError = basis.Of2(l.weekID(w.Week, "cut-error"), byCutError, func(planned, moved unit.Kilograms) unit.Percent {

@@ -2,6 +2,16 @@ package plan
 
 import "slices"
 
+// usedIn notes the sources of criteria and of all that they are made of.
+func usedIn(criteria []Criterion, used map[string]bool) {
+	for _, c := range criteria {
+		if c.Rule != nil {
+			used[c.Rule.Source] = true
+		}
+		usedIn(c.Any, used)
+	}
+}
+
 // SourcesUsed are the keys of the bibliography that this plan rests on, in the order of the program's list: limits that
 // touch the block, criteria of the next stage and of the activities, exercises, doses and goals.
 func (p *Plan) SourcesUsed() (keys []string) {
@@ -13,14 +23,7 @@ func (p *Plan) SourcesUsed() (keys []string) {
 	for _, a := range p.Activities {
 		criteria = append(criteria, a.Criteria...)
 	}
-	for _, c := range criteria {
-		if c.Rule != nil {
-			used[c.Rule.Source] = true
-		}
-		for _, one := range c.Any {
-			used[one.Rule.Source] = true
-		}
-	}
+	usedIn(criteria, used)
 	for _, r := range p.Prescriptions {
 		used[r.Exercise.Source] = true
 		if r.Slot != nil {

@@ -37,6 +37,7 @@ func (j judge) stage(asOf func(unit.Day) *finding.Findings) StageState {
 		}
 		s.Earned = j.p.Phases[i]
 	}
+	s.Answered = s.Ahead && j.passedSince(at, asOf)
 	if at+1 < len(j.p.Phases) {
 		s.Next = j.p.Phases[at+1]
 		s.Criteria = j.weigh(s.Next.ID, s.Next.Enter)
@@ -45,6 +46,26 @@ func (j judge) stage(asOf func(unit.Day) *finding.Findings) StageState {
 		}
 	}
 	return s
+}
+
+// passedSince reports whether each phase up to the recorded one had nothing missing on some test day by now. A test that has
+// grown old since was passed in its time.
+func (j judge) passedSince(at int, asOf func(unit.Day) *finding.Findings) bool {
+	for i := 1; i <= at; i++ {
+		ph := j.p.Phases[i]
+		if !slices.ContainsFunc(j.c.Tests, func(t client.TestDay) bool {
+			then := j
+			then.asOf = t.On
+			if t.On.Before(j.event.Date) || t.On.After(j.asOf) {
+				return false
+			}
+			then.found = asOf(t.On)
+			return len(missing(then.weigh(ph.ID, ph.Enter))) == 0
+		}) {
+			return false
+		}
+	}
+	return true
 }
 
 // recorded are the stages from the event up to the day, in the order of their days. What was recorded or opened before the
@@ -57,6 +78,17 @@ func (j judge) recorded() (list []client.Stage) {
 	}
 	sortByDay(list, func(s client.Stage) unit.Day { return s.From })
 	return list
+}
+
+// recordedPhase is the phase that is recorded as of the day; the first where none is.
+func (j judge) recordedPhase() *program.Phase {
+	phase := j.p.Phases[0]
+	for _, rec := range j.recorded() {
+		if ph, _ := j.p.Phase(rec.ID); ph != nil {
+			phase = ph
+		}
+	}
+	return phase
 }
 
 // recordedOn is the day a phase was recorded; a phase that was passed over is judged on the given day.
@@ -96,14 +128,14 @@ func unknownIDs(p *program.Program, c *client.Client, event *client.Event) (wron
 	}
 	wrong = append(wrong, unknownAlso(p, event)...)
 	wrong = append(wrong, wrongLevels(p, c)...)
-	known := criterionIDs(p)
+	known, fixed := criterionIDs(p), notWaivable(p)
 	for _, w := range c.Waived {
 		_, measure, _ := strings.Cut(w.Criterion, ".")
 		switch {
 		case !slices.Contains(known, unnumbered(w.Criterion)) && !slices.Contains(known, w.Criterion):
 			wrong = append(wrong, Mistake{At: w.At.At("criterion"), What: fmt.Sprintf("there is no criterion %q in program %s", w.Criterion, p.ID),
 				Instead: "write stage or activity, then the measure, as in running.hop-single.lsi; the worksheet lists them"})
-		case !waivable(unnumbered(measure)):
+		case !waivable(unnumbered(measure)) || fixed[w.Criterion]:
 			wrong = append(wrong, Mistake{At: w.At.At("criterion"), What: fmt.Sprintf("%s cannot be waived: swelling, pain and extension come before any impact", w.Criterion), Instead: "take the waiver out"})
 		}
 	}
@@ -159,6 +191,9 @@ func criterionIDs(p *program.Program) (ids []string) {
 	add = func(of string, rules []program.Criterion) {
 		for i, r := range rules {
 			switch {
+			case len(r.All) > 0:
+				ids = append(ids, fmt.Sprintf("%s.all-%d", of, i+1))
+				add(of, r.All)
 			case len(r.Any) > 0:
 				ids = append(ids, fmt.Sprintf("%s.any-%d", of, i+1))
 				add(of, r.Any)
@@ -174,6 +209,9 @@ func criterionIDs(p *program.Program) (ids []string) {
 	}
 	for _, a := range p.Activities {
 		add(a.ID, a.Needs)
+	}
+	if p.End != nil {
+		add("end", p.End.Needs)
 	}
 	return ids
 }

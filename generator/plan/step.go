@@ -60,7 +60,7 @@ func (l *loader) tonnage(w *WeekDose) basis.Num[unit.Kilograms] {
 		}
 		reps := l.count("reps", s.Reps)
 		if len(w.Each) > 0 {
-			reps = basis.Given(l.weekID(w.Week, fmt.Sprintf("set-%d-reps", i+1)), byMethod, unit.Count(*s.Reps), "set "+fmt.Sprint(i+1))
+			reps = basis.Given(l.weekID(w.Week, fmt.Sprintf("set-%d-reps", i+1)), byMethod, unit.Count(*s.Reps), basis.Say("set {a}", i+1))
 		}
 		if w.Reps.OK() {
 			reps = w.Reps
@@ -103,7 +103,7 @@ func (w *WeekDose) sets() []SetDose {
 func (p *planner) flagSteps() {
 	for _, r := range p.plan.Prescriptions {
 		if share := r.StepShare.Or(0); share > TooCoarse {
-			p.flag("step-too-coarse", r.Exercise.ID+"."+string(r.Side), "one step of the device is %g %% of the load: repetitions first, then a slower tempo, then a smaller plate",
+			p.flag("step-too-coarse", r.Exercise.ID+"."+string(r.Side), "one step of the device is {a} % of the load: repetitions first, then a slower tempo, then a smaller plate",
 				float64(unit.CutTo(share, 0.1)))
 		}
 	}

@@ -1,7 +1,6 @@
 package plan
 
 import (
-	"fmt"
 	"slices"
 
 	"paceleaf/generator/basis"
@@ -124,16 +123,16 @@ func (c *swellingCourse) signals() []Signal {
 	if c.last == nil || c.action == "" || c.action == NoAction {
 		return nil
 	}
-	g := Signal{Action: c.action, Level: "block", On: c.last.On, Code: "effusion", Because: fmt.Sprintf("effusion %s on %s", c.last.Effusion, c.last.On)}
+	g := Signal{Action: c.action, Level: "block", On: c.last.On, Code: "effusion", Because: basis.Say("effusion {a} on {b}", c.last.Effusion, c.last.On)}
 	if c.action == Stay {
 		g.Level = "week"
 		if c.held == 0 {
 			g.Code = "effusion-rise"
-			g.Because = fmt.Sprintf("effusion rose from %s to %s on %s", c.before, c.last.Effusion, c.last.On)
+			g.Because = basis.Say("effusion rose from {a} to {b} on {c}", c.before, c.last.Effusion, c.last.On)
 		}
 	}
 	if c.action == Contact {
-		g.Because += ", again after a pause"
+		g.Because = basis.Say("{a}, again after a pause", g.Because)
 	}
 	return []Signal{g}
 }
@@ -164,23 +163,23 @@ func (c *painCourse) signals() []Signal {
 
 // painSignals weighs kind before number, and the next morning.
 func painSignals(k *finding.KneeDay) (list []Signal) {
-	add := func(a Action, code, because string) {
-		list = append(list, Signal{Action: a, Level: "week", On: k.On, Code: code, Because: because + " on " + k.On.String()})
+	add := func(a Action, code string, because basis.Said) {
+		list = append(list, Signal{Action: a, Level: "week", On: k.On, Code: code, Because: basis.Say("{a} on {b}", because, k.On)})
 	}
 	if client.PainKind(k.PainKind).Alarming() {
-		add(StepBack, "pain-kind", "pain of the "+k.PainKind+" kind")
+		add(StepBack, "pain-kind", basis.Say("pain of the {a} kind", basis.Said(k.PainKind)))
 	}
 	worst, asked := k.Pain.Value()
 	morning, askedMorning := k.Morning.Value()
 	switch {
 	case askedMorning && morning > painGoOn:
-		add(StepBack, "pain-morning", fmt.Sprintf("pain %g the next morning", float64(morning)))
+		add(StepBack, "pain-morning", basis.Say("pain {a} the next morning", float64(morning)))
 	case asked && worst > painGoOn && !askedMorning: // above painStepUp too: the worse pain must not do less
-		add(Pause, "pain-morning-unknown", fmt.Sprintf("pain %g, and the next morning was not asked", float64(worst)))
+		add(Pause, "pain-morning-unknown", basis.Say("pain {a}, and the next morning was not asked", float64(worst)))
 	case asked && worst > painStepUp:
-		add(StepBack, "pain-high", fmt.Sprintf("pain %g", float64(worst)))
+		add(StepBack, "pain-high", basis.Say("pain {a}", float64(worst)))
 	case asked && worst > painGoOn:
-		add(Stay, "pain-middle", fmt.Sprintf("pain %g, settled by next morning", float64(worst)))
+		add(Stay, "pain-middle", basis.Say("pain {a}, settled by next morning", float64(worst)))
 	}
 	return list
 }
@@ -195,7 +194,7 @@ func stoppedForPain(f *finding.Findings, since unit.Day) (list []Signal) {
 		n := newest[l.Exercise]
 		if n.On == l.On && !l.On.Before(since) && (n.Left.StoppedForPain || n.Right.StoppedForPain || n.Both.StoppedForPain) {
 			list = append(list, Signal{Action: StepBack, Level: "exercise", Exercise: l.Exercise, On: l.On, Code: "stopped-for-pain",
-				Because: fmt.Sprintf("%s was stopped for pain on %s", l.Exercise, l.On)})
+				Because: basis.Say("{a} was stopped for pain on {b}", l.Exercise, l.On)})
 		}
 	}
 	return list

@@ -86,8 +86,8 @@ func printed(id string, rule *program.Error, mark *program.Mark, m finding.Measu
 
 func read(id string, rule *program.Error, mark *program.Mark) *basis.Step {
 	by := byReadError
-	by.Source = rule.Source
-	return &basis.Step{ID: id, By: by, Value: mark.Number, Unit: mark.Unit, Reason: string(rule.Standing)}
+	by.Source = basis.Said(rule.Source)
+	return &basis.Step{ID: id, By: by, Value: mark.Number, Unit: mark.Unit, Reason: basis.Said(rule.Standing)}
 }
 
 // stepped is a number of any unit with its sum: errors, changes and trends are of whatever their measure is of.

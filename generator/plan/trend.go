@@ -18,16 +18,16 @@ type Trend struct {
 	For       []Waiting // the criteria that wait for the mark
 	Mark      program.Mark
 	Points    []finding.Measure // oldest first, under the conditions of the newest
-	LeftOut   []string          // tests that stand under other conditions or in doubt, with the reason
+	LeftOut   []basis.Said      // tests that stand under other conditions or in doubt, with the reason
 	Straight  Fit
 	Log       Fit
 	Resistant Fit
-	Refused   string   // why no week is told; empty where one is
-	Doubts    []string // what to check before a week is believed
-	First     unit.Day // the span in which the straight line comes to the mark,
-	Last      unit.Day // not before the floors in time; zero where it has no end
-	CouldBe   unit.Day // the later of straight and log-time
-	NotBefore unit.Day // the earliest floor in time among For
+	Refused   basis.Said   // why no week is told; empty where one is
+	Doubts    []basis.Said // what to check before a week is believed
+	First     unit.Day     // the span in which the straight line comes to the mark,
+	Last      unit.Day     // not before the floors in time; zero where it has no end
+	CouldBe   unit.Day     // the later of straight and log-time
+	NotBefore unit.Day     // the earliest floor in time among For
 }
 
 // Waiting is a criterion that waits for a mark, and the floor in time of its stage or activity; zero where there is none.
@@ -40,7 +40,7 @@ type Waiting struct {
 type Fit struct {
 	Level, Slope, Week *basis.Step // Week is nil where the line does not come to the mark
 	Low, High          *basis.Step // the interval of the week; nil where it has none
-	Refused            string      // why there is no line, no week or no interval
+	Refused            basis.Said  // why there is no line, no week or no interval
 }
 
 // projected is how sure the interval of a week is. Chosen: with three or four tests an interval at 95 % has hardly ever an end.
@@ -119,13 +119,13 @@ func joined(all []Trend, c Criterion, floor unit.Day) []Trend {
 func (t *Trend) lay(found *finding.Findings, event *Event) {
 	t.gather(governed(found, t.Measure))
 	if len(t.Points) > 0 && t.Points[0].Unit != t.Mark.Unit {
-		t.Refused = fmt.Sprintf("the mark is in %q, the tests are in %q", t.Mark.Unit, t.Points[0].Unit)
+		t.Refused = basis.Say("the mark is in \"{a}\", the tests are in \"{b}\"", t.Mark.Unit, t.Points[0].Unit)
 		return
 	}
 	points, steps := pointsOf(t.Points, event)
 	mark := unit.Count(t.Mark.Number)
 	if err := formula.Projectable(points, mark); err != nil {
-		t.Refused = err.Error()
+		t.Refused = basis.SaidBy(err)
 	}
 	if len(points) < leastPoints {
 		return
@@ -148,7 +148,7 @@ const leastPoints = 3
 func (t *Trend) gather(history []finding.Measure) {
 	for i := len(history) - 1; i >= 0; i-- {
 		m := history[i]
-		why := ""
+		why := basis.Said("")
 		switch {
 		case len(m.Doubts) > 0:
 			why = m.Doubts[0]
@@ -156,7 +156,7 @@ func (t *Trend) gather(history []finding.Measure) {
 			why = m.Alike.Apart(t.Points[0].Alike)
 		}
 		if why != "" {
-			t.LeftOut = append(t.LeftOut, fmt.Sprintf("%s: %s", m.On, why))
+			t.LeftOut = append(t.LeftOut, basis.Say("{a}: {b}", m.On, why))
 			continue
 		}
 		t.Points = slices.Insert(t.Points, 0, m)
@@ -168,13 +168,13 @@ func (t *Trend) gather(history []finding.Measure) {
 func (t *Trend) days(straight formula.Line[unit.Count], mark unit.Count, event *Event) {
 	symmetry := t.Mark.Unit == unit.Percent(0).Unit()
 	if doubt := formula.DoubtOfProjection(straight, mark, symmetry); doubt != "" && t.Refused == "" {
-		t.Doubts = append(t.Doubts, string(doubt))
+		t.Doubts = append(t.Doubts, doubt)
 	}
 	if t.Refused != "" || t.Straight.Week == nil {
 		return
 	}
 	if t.Straight.Low == nil {
-		t.Refused = "no span can be told: " + t.Straight.Refused
+		t.Refused = basis.Say("no span can be told: {a}", t.Straight.Refused)
 		return
 	}
 	day := func(week *basis.Step) unit.Day {

@@ -92,7 +92,7 @@ func TestTrendRefuses(t *testing.T) {
 		{"trials far apart", with(map[string]string{"2026-05-25": force("71, 50"), "2026-06-22": "", "2026-04-27": ""}), "fewer than 3 tests", "spread more than 10 %"},
 	} {
 		trend := trendTo(t, who{starts: "2026-07-20", tests: row.tests}.plan(t), "knee-extension.lsi", 90)
-		if !strings.Contains(trend.Refused, row.refused) || !strings.Contains(fmt.Sprint(trend.LeftOut), row.left) || !trend.First.IsZero() {
+		if !strings.Contains(trend.Refused.String(), row.refused) || !strings.Contains(fmt.Sprint(trend.LeftOut), row.left) || !trend.First.IsZero() {
 			t.Errorf("%s: refused %q, left out %v, first %s", row.name, trend.Refused, trend.LeftOut, trend.First)
 		}
 	}

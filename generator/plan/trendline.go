@@ -27,19 +27,19 @@ func pointsOf(list []finding.Measure, event *Event) (points []formula.Point[unit
 // fitOf is a line with its sums.
 func fitOf(id string, l formula.Line[unit.Count], wrong error, mark unit.Count, bySlope, byLevel basis.Rule, wanted *basis.Step, steps []*basis.Step) (f Fit) {
 	if wrong != nil {
-		f.Refused = wrong.Error()
+		f.Refused = basis.SaidBy(wrong)
 		return f
 	}
 	f.Slope, f.Level = stepped(id+".slope", bySlope, float64(l.Slope), wanted.Unit, steps...), stepped(id+".level", byLevel, float64(l.Intercept), wanted.Unit, steps...)
 	week, err := l.Crosses(mark)
 	if err != nil {
-		f.Refused = err.Error()
+		f.Refused = basis.SaidBy(err)
 		return f
 	}
 	f.Week = stepped(id+".week", l.CrossingRule(), float64(week), unit.Weeks(0).Unit(), f.Level, f.Slope, wanted)
 	span, err := l.CrossingInterval(mark, projected)
 	if err != nil {
-		f.Refused = err.Error()
+		f.Refused = basis.SaidBy(err)
 		return f
 	}
 	f.Low, f.High = stepped(id+".first-week", byFieller, float64(span.Low), unit.Weeks(0).Unit(), f.Level, f.Slope, wanted), stepped(id+".last-week", byFieller, float64(span.High), unit.Weeks(0).Unit(), f.Level, f.Slope, wanted)

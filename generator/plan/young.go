@@ -3,6 +3,7 @@ package plan
 import (
 	"fmt"
 
+	"paceleaf/generator/basis"
 	"paceleaf/generator/client"
 	"paceleaf/generator/program"
 )
@@ -25,12 +26,15 @@ func (p *Plan) TooYoungToDrive() bool {
 }
 
 // youngFloor is the clinic's own floor in months for a young person's return to sport.
+// youngFloor is the note of the clinic's own floor.
+const youngFloor basis.Said = "the clinic's own floor for young people"
+
 func (j judge) youngFloor(a *program.Activity, clinic *client.Clinic) []Criterion {
 	months := clinic.Under18.SportNotBeforeMonths
 	if !a.Sport || months == 0 || !j.c.Born.Under(grown, j.asOf) {
 		return nil
 	}
-	rule := &program.Criterion{EarliestMonth: &months, Standing: "common practice", Note: "the clinic's own floor for young people"}
+	rule := &program.Criterion{EarliestMonth: &months, Standing: "common practice", Note: string(youngFloor)}
 	c := Criterion{ID: a.ID + ".time-under-18", Of: a.ID, Measure: "time", Rule: rule}
 	j.floor(&c)
 	return []Criterion{c}
