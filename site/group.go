@@ -129,6 +129,21 @@ func (s *Site) Keep(name string) {
 	}
 }
 
+// KeepBut leaves all groups as they are but those whose names begin with prefix: a run that makes only these must say no more
+// of the others.
+func (s *Site) KeepBut(prefix string) {
+	s.run.RLock()
+	defer s.run.RUnlock()
+	s.mu.Lock()
+	defer s.mu.Unlock()
+	for name, g := range s.groups {
+		if !strings.HasPrefix(name, prefix) {
+			g.seen, g.dropped = true, false
+			s.hold(g)
+		}
+	}
+}
+
 // Drop removes a group's files at Close, also in a partial run.
 func (s *Site) Drop(name string) {
 	s.run.RLock()

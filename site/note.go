@@ -11,9 +11,9 @@ import (
 // noteMark divides a key from its note; no key holds it.
 const noteMark = "."
 
-// longestKey is how long a key with its note may be; chosen: a row of an
+// LongestKey is how long a key with its note may be; chosen: a row of an
 // overview takes a few hundred.
-const longestKey = 8192
+const LongestKey = 8192
 
 // Noted is a key with a note behind it, as Put takes it.
 func Noted(key string, note []byte) string {

@@ -95,7 +95,7 @@ func checkWord(kind, word string) error {
 	}
 	longest := longestPath
 	if kind == "key" {
-		longest = longestKey
+		longest = LongestKey
 	}
 	if len(word) > longest {
 		return fmt.Errorf("%s %q has %d characters; use at most %d", kind, word, len(word), longest)

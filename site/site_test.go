@@ -19,6 +19,7 @@ func TestClose(t *testing.T) {
 		{"bad put", "a/x=1", "as good as Keep", func(s *Site) { s.Put("a", "k", pages("../x", "1")) }},
 		{"dropped", "b/x=1 c/x=1", "also in a partial run", func(s *Site) { s.Partial(); s.Drop("a") }},
 		{"dropped, then kept", "a/x=1 b/x=1 c/x=1", "the last word counts", func(s *Site) { s.Partial(); s.Drop("a"); s.Keep("a") }},
+		{"kept but one", "b/x=1 c/x=1", "the others are not this run's business", func(s *Site) { s.KeepBut("a") }},
 		{"unknown", "a/x=1 b/x=1 c/x=1", "no such groups", func(s *Site) { s.Partial(); s.Drop("q"); s.Keep("q"); s.Fresh("q", "k") }},
 	} {
 		t.Run(row.name, func(t *testing.T) {
