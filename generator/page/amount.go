@@ -39,11 +39,11 @@ func left(n basis.Num[unit.Count]) string {
 }
 
 // amountOr is a number, or why there is none.
-func amountOr[Q unit.Quantity](n basis.Num[Q]) string {
+func (s sheet) amountOr(n basis.Input) string {
 	if n.OK() {
-		return outcome(n.Step())
+		return s.outcome(n.Step())
 	}
-	return n.Why()
+	return s.reason(n.Why())
 }
 
 // degreesText writes an angle.

@@ -3,6 +3,7 @@ package page
 import (
 	"strconv"
 
+	"paceleaf/generator/figure"
 	"paceleaf/generator/program"
 	"paceleaf/generator/unit"
 )
@@ -49,10 +50,7 @@ func (h handout) inRange(e *program.Exercise, r unit.Reach, bends *unit.Degrees)
 		}
 		return w.Say("range.hold-between", "from", from, "to", to)
 	}
-	says := w.Say("range.move", "from", from, "to", to)
-	if e.Chain == program.OpenChain && r.Straightest > 0 {
-		says = w.Say("range.move", "from", to, "to", from)
-	}
+	says := h.through(e, r)
 	if e.Range == nil {
 		return says
 	}
@@ -67,6 +65,32 @@ func (h handout) inRange(e *program.Exercise, r unit.Reach, bends *unit.Degrees)
 		says += " " + w.Say("range.no-deeper", "at", h.degrees(r.MostBent))
 	}
 	return says
+}
+
+// through says how a knee goes through a range. Of a walk or a jump nobody moves it from here to there: it may bend so far.
+func (h handout) through(e *program.Exercise, r unit.Reach) string {
+	from, to := h.bend(r.Straightest), h.bend(r.MostBent)
+	switch {
+	case byTheWay(e) && e.Figure.Hidden:
+		return h.w.Say("range.up-to", "to", to)
+	case byTheWay(e):
+		return h.w.Say("range.between", "from", from, "to", to)
+	case e.Chain == program.OpenChain && r.Straightest > 0:
+		return h.w.Say("range.move", "from", to, "to", from)
+	}
+	return h.w.Say("range.move", "from", from, "to", to)
+}
+
+// byTheWay reports whether the knee bends while its owner does something else: walks, runs, pedals, jumps. Its picture is of a
+// flight or of a turn, or of one moment of what does not hold still.
+func byTheWay(e *program.Exercise) bool {
+	switch e.Figure.Motion {
+	case figure.Flight, figure.Cycle:
+		return true
+	case figure.Hold:
+		return !e.Isometric()
+	}
+	return false
 }
 
 // pin names the hole that stops the movement; nothing where the machine has none.

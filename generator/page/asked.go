@@ -1,6 +1,7 @@
 package page
 
 import (
+	"paceleaf/generator/basis"
 	"paceleaf/generator/plan"
 	"paceleaf/generator/program"
 )
@@ -14,6 +15,7 @@ func (d *desk) asked() Part {
 	} else {
 		nodes = append(nodes, d.criteria(d.say("next-caption", "stage", s.Next.Title), criteriaOf(s, s.Next.ID)))
 	}
+	nodes = append(nodes, d.ending())
 	if open := earlierOpen(s); len(open) > 0 {
 		nodes = append(nodes, d.criteria(d.say("earlier-caption"), open))
 	}
@@ -54,7 +56,7 @@ func (d *desk) activity(a plan.ActivityState) Node {
 		nodes = append(nodes, d.note("opened-by", "who", d.therapist(a.OpenedBy), "day", d.w.Day(a.OpenedFrom)))
 	}
 	if a.Because != "" {
-		nodes = append(nodes, paragraph("note", a.Because))
+		nodes = append(nodes, paragraph("note", d.reason(a.Because)))
 	}
 	if !a.NotBefore.IsZero() {
 		nodes = append(nodes, d.note("not-before", "day", d.w.Day(a.NotBefore)))
@@ -76,28 +78,30 @@ func (d *desk) criterion(table *Node, c plan.Criterion, mark string) {
 	if !c.Passed() {
 		class = "missing"
 	}
-	table.row(class, mark+c.ID, outcomeOrNone(c), d.wanted(c), d.w.Day(c.On), d.word("state", string(c.State)), d.near(c), d.whyState(c), d.ruleOf(c.Rule))
+	table.row(class, mark+c.ID, d.outcomeOrNone(c), d.wanted(c), d.w.Day(c.On), d.word("state", string(c.State)), d.near(c), d.whyState(c), d.ruleOf(c.Rule))
 	for _, choice := range c.Any {
 		d.criterion(table, choice, mark+"› ")
 	}
 }
 
-func outcomeOrNone(c plan.Criterion) string {
+func (d *desk) outcomeOrNone(c plan.Criterion) string {
 	if c.Found == nil || c.Found.Refuse {
 		return ""
 	}
-	return outcome(c.Found)
+	return d.outcome(c.Found)
 }
 
 // wanted is the mark in words, or the floor in time.
 func (d *desk) wanted(c plan.Criterion) string {
 	switch {
+	case c.Together:
+		return d.say("all-of")
 	case len(c.Any) > 0:
 		return d.say("any-of")
 	case c.Wanted.Grade != "":
 		return d.word("sense", c.Sense, "mark", d.word("grade", string(c.Wanted.Grade)))
 	case c.Sense != "":
-		return nonEmpty("; ", d.word("sense", c.Sense, "mark", withUnit(significant(c.Wanted.Number, inputDigits), c.Wanted.Unit)), d.notBefore(c))
+		return nonEmpty("; ", d.word("sense", c.Sense, "mark", withUnit(significant(c.Wanted.Number, inputDigits), d.reason(basis.Said(c.Wanted.Unit)))), d.notBefore(c))
 	}
 	return d.notBefore(c)
 }
@@ -139,7 +143,7 @@ func (d *desk) whyState(c plan.Criterion) string {
 	if c.Optional {
 		optional = d.say("only-if-tested")
 	}
-	return nonEmpty("; ", waived, c.Reason, c.Doubt, optional)
+	return nonEmpty("; ", waived, d.reason(c.Reason, c.Doubt), optional)
 }
 
 // ruleOf is where a criterion comes from: source, standing, note.
@@ -147,5 +151,5 @@ func (d *desk) ruleOf(c *program.Criterion) string {
 	if c == nil {
 		return ""
 	}
-	return nonEmpty("; ", nonEmpty(", ", c.Source, d.word("standing", string(c.Standing))), c.Note)
+	return nonEmpty("; ", nonEmpty(", ", c.Source, d.word("standing", string(c.Standing))), d.reason(basis.Said(c.Note)))
 }

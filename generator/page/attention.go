@@ -1,6 +1,9 @@
 package page
 
-import "paceleaf/generator/plan"
+import (
+	"paceleaf/generator/basis"
+	"paceleaf/generator/plan"
+)
 
 // attention is what the therapist should look at before anything else: symptoms, flags, doubts.
 func (d *desk) attention() Part {
@@ -15,14 +18,14 @@ func (d *desk) attention() Part {
 	if len(d.p.Flags) > 0 {
 		table := d.table("flags", d.say("flags-caption"), "flag", "about", "says")
 		for _, f := range d.p.Flags {
-			table.row("", f.ID, f.About, f.Says)
+			table.row("", f.ID, d.reason(basis.Said(f.About)), d.reason(f.Says))
 		}
 		nodes = append(nodes, table)
 	}
 	if f := d.p.Found; f != nil && len(f.Doubts) > 0 {
 		table := d.table("doubts", d.say("doubts-caption"), "id", "says")
 		for _, doubt := range f.Doubts {
-			table.row("", doubt.ID, doubt.Says)
+			table.row("", doubt.ID, d.reason(doubt.Says))
 		}
 		nodes = append(nodes, table)
 	}
@@ -43,7 +46,7 @@ func (d *desk) action() []Node {
 		class = "alert"
 	}
 	return []Node{paragraph(class, d.say("symptoms", "action", d.word("action", string(s.Action)))), factual("symptoms",
-		d.labelled("because", nonEmpty("; ", d.word("level", s.Level), s.Because)),
+		d.labelled("because", nonEmpty("; ", d.word("level", s.Level), d.reason(s.Because))),
 		d.labelled("exercises", nonEmpty(", ", s.Exercises...)),
 		d.labelled("seen-on", d.w.Day(s.On)),
 	)}
@@ -52,7 +55,7 @@ func (d *desk) action() []Node {
 func (d *desk) signals() Node {
 	table := d.table("signals", d.say("signals-caption"), "on", "action", "level", "why")
 	for _, s := range d.p.Symptoms.Signals {
-		table.row("", d.w.Day(s.On), d.word("action", string(s.Action)), nonEmpty(": ", d.word("level", s.Level), s.Exercise), s.Because)
+		table.row("", d.w.Day(s.On), d.word("action", string(s.Action)), nonEmpty(": ", d.word("level", s.Level), s.Exercise), d.reason(s.Because))
 	}
 	return table
 }

@@ -36,6 +36,7 @@ func TestABanThatIncludesAnother(t *testing.T) {
 		{"over together", []plan.Window{straightening(starts.AddWeeks(1)), weight(withIt, starts.AddWeeks(1))}, []unit.Kind{unit.StraighteningUnderLoad}, ""},
 		{"all added weight", []plan.Window{straightening(end), weight(nil, end)}, []unit.Kind{unit.StraighteningUnderLoad, unit.AddedWeight}, "a press takes weight too: not included"},
 		{"weight of all and of some", []plan.Window{weight(nil, end), weight(withIt, end)}, []unit.Kind{unit.AddedWeight}, "all includes some"},
+		{"one that covers two", []plan.Window{weight(withIt, end.AddWeeks(8)), straightening(starts.AddWeeks(1)), straightening(end)}, []unit.Kind{unit.StraighteningUnderLoad}, "the longer one says both"},
 		{"two legs", []plan.Window{straightening(end), other(weight(withIt, end))}, []unit.Kind{unit.StraighteningUnderLoad, unit.AddedWeight}, "one leg says nothing of the other"},
 	} {
 		t.Run(row.name, func(t *testing.T) {

@@ -3,6 +3,7 @@ package page
 import (
 	"slices"
 
+	"paceleaf/generator/basis"
 	"paceleaf/generator/finding"
 	"paceleaf/generator/unit"
 )
@@ -33,9 +34,9 @@ func (d *desk) measures(f *finding.Findings) Node {
 		m := f.Measures[name]
 		value := ""
 		if m.OK {
-			value = outcome(m.Value)
+			value = d.outcome(m.Value)
 		}
-		table.row("", name, value, d.w.Day(m.On), d.errorOf(m), nonEmpty("; ", append([]string{m.Reason}, m.Doubts...)...))
+		table.row("", name, value, d.w.Day(m.On), d.errorOf(m), d.reason(append([]basis.Said{m.Reason}, m.Doubts...)...))
 	}
 	return table
 }
@@ -85,18 +86,18 @@ func (d *desk) strength(table *Node, t finding.StrengthTest) {
 		l := legOf(side, t.Left, t.Right)
 		ratio, deficit, preop := "", "", ""
 		if i == 0 {
-			ratio, deficit, preop = amountOr(t.LSI), amount(t.Deficit), amountOr(t.Preop)
+			ratio, deficit, preop = d.amountOr(t.LSI), amount(t.Deficit), d.amountOr(t.Preop)
 		}
-		force := nonEmpty("; ", amountOr(l.Force), l.NotTested, d.stopped(l.StoppedForPain))
+		force := nonEmpty("; ", d.amountOr(l.Force), d.reason(l.NotTested), d.stopped(l.StoppedForPain))
 		if l.NotTested != "" || l.StoppedForPain {
-			force = nonEmpty("; ", amount(l.Force), l.NotTested, d.stopped(l.StoppedForPain))
+			force = nonEmpty("; ", amount(l.Force), d.reason(l.NotTested), d.stopped(l.StoppedForPain))
 		}
 		table.row("", d.w.Day(t.On), d.leg(side), force, amount(l.Torque), amount(l.PerKg), amount(l.Spread), ratio, deficit, preop, d.conditions(t))
 	}
 }
 
 func (d *desk) conditions(t finding.StrengthTest) string {
-	return nonEmpty(", ", t.Gauge, t.Mode, amount(t.Angle), d.word("score", t.Score))
+	return nonEmpty(", ", t.Gauge, d.reason(basis.Said(t.Mode)), amount(t.Angle), d.word("score", t.Score))
 }
 
 func (d *desk) stopped(forPain bool) string {
@@ -131,10 +132,10 @@ func (d *desk) lift(table *Node, t finding.LiftTest) {
 		}
 		ratio := ""
 		if i == 0 {
-			ratio = amountOr(t.LSI)
+			ratio = d.amountOr(t.LSI)
 		}
 		table.row("", d.w.Day(t.On), d.leg(side), amount(l.Moved), d.repetitions(l), d.withSpan(l.OneRM, l.Span), ratio, d.reach(t.Range), nonEmpty(", ", t.Place, t.Device),
-			nonEmpty("; ", append([]string{l.NotTested, d.stopped(l.StoppedForPain)}, l.Doubts...)...))
+			nonEmpty("; ", d.reason(l.NotTested), d.stopped(l.StoppedForPain), d.reason(l.Doubts...)))
 	}
 }
 
@@ -151,7 +152,7 @@ func (d *desk) repetitions(l finding.LiftLeg) string {
 	if !l.Reps.OK() {
 		return ""
 	}
-	return d.say("reps-and-reserve", "reps", amount(l.Reps), "reserve", amountOr(l.Reserve))
+	return d.say("reps-and-reserve", "reps", amount(l.Reps), "reserve", d.amountOr(l.Reserve))
 }
 
 // hops is one table for each hop test.
@@ -166,10 +167,10 @@ func (d *desk) hops(all []finding.HopTest) (tables []Node) {
 				l := legOf(side, t.Left, t.Right)
 				ratio := ""
 				if i == 0 {
-					ratio = amountOr(t.LSI)
+					ratio = d.amountOr(t.LSI)
 				}
 				table.row("", d.w.Day(t.On), d.leg(side), nonEmpty(", ", amount(l.Distance), amount(l.Time), amount(l.Count)), amount(l.OfHeight), ratio, d.word("score", t.Score),
-					nonEmpty("; ", l.NotTested, d.stopped(l.StoppedForPain)))
+					nonEmpty("; ", d.reason(l.NotTested), d.stopped(l.StoppedForPain)))
 			}
 		}
 		tables = append(tables, table)

@@ -17,10 +17,11 @@ func (h handout) brief() Part {
 	return h.part("brief", w.Say("brief.title"),
 		spoken("lead", strong(aim)),
 		factual("summary",
+			fact(w.Say("brief.limit"), h.firstLimit()),
 			fact(w.Say("brief.sessions"), h.often()),
 			fact(w.Say("brief.length"), h.length()),
-			fact(w.Say("brief.limit"), h.firstLimit()),
 			fact(w.Say("brief.visit"), h.visit()),
+			fact(w.Say("brief.measure"), h.remeasure()),
 			fact(w.Say("brief.valid"), w.Day(h.ends()))),
 		paragraph("replaces", h.replaces()),
 	)

@@ -27,7 +27,7 @@ func (d *desk) backLines(back plan.CameBack) Node {
 	table := d.table("came-back", d.say("came-back-caption"), "exercise", "leg", "sessions", "best-set", "estimate", "tonnage", "completed", "next-step")
 	for _, l := range back.Lines {
 		table.row("", l.Exercise.Title, d.word("role", l.Role, "side", d.word("side", string(l.Side))), d.say("done-of", "done", l.Done, "asked", l.Asked),
-			l.BestSet, amount(l.Best), d.tonnages(l), nonEmpty("; ", d.completed(l), l.Short), l.Step)
+			d.reason(l.BestSet), amount(l.Best), d.tonnages(l), nonEmpty("; ", d.completed(l), d.reason(l.Short)), d.reason(l.Step))
 	}
 	return table
 }
@@ -57,7 +57,7 @@ func (d *desk) completed(l plan.BackLine) string {
 func (d *desk) backWeeks(back plan.CameBack) Node {
 	table := d.table("came-back-weeks", d.say("came-back-weeks-caption"), "week", "session-load", "monotony", "strain")
 	for _, w := range back.Weeks {
-		table.row("", fmt.Sprint(w.Number), amountOr(w.Load), amountOr(w.Monotony), amountOr(w.Strain))
+		table.row("", fmt.Sprint(w.Number), d.amountOr(w.Load), d.amountOr(w.Monotony), d.amountOr(w.Strain))
 	}
 	return table
 }
@@ -87,7 +87,7 @@ func (d *desk) reports() Node {
 
 // backSums are the sums of what came back, each once.
 func (d *desk) backSums() (lines []string) {
-	c := &chain{}
+	c := d.newSums()
 	for _, step := range append(backSteps(d.p), reportSteps(d.p)...) {
 		lines = append(lines, sums(c, step)...)
 	}

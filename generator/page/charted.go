@@ -1,8 +1,6 @@
 package page
 
-import (
-	"paceleaf/generator/figure"
-)
+import "paceleaf/generator/figure"
 
 // Chart is a picture drawn from numbers, as data: a course over weeks or a line of dates. As with a Drawing, a signature is over
 // what is drawn and not over the hand that draws it.

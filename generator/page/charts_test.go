@@ -217,7 +217,7 @@ func TestChartOfHostileTextOnAPage(t *testing.T) {
 	for _, bad := range append(hostile, "</title><script>x</script>", "' onload='x") {
 		c := figure.Chart{ID: "c" + bad, Unit: bad, Across: bad, Lines: []figure.Course{{Name: bad, Spots: []figure.Spot{{X: 1, Y: 2}}}}, Marks: []figure.Level{{At: 1, Name: bad}}}
 		d := figure.DateLine{ID: "d" + bad, Across: bad, Days: []figure.LineDay{{X: 1, Name: bad, Kinds: []figure.DateKind{figure.StartDay}}}}
-		v := View{Kind: "handout", Parts: []Part{{ID: "p", Title: "p", Nodes: []Node{charted(bad+" n", bad, bad+" s", c), dated(bad+" n", bad, bad+" s", d)}}}}
+		v := View{Kind: "hold", Parts: []Part{{ID: "p", Title: "p", Nodes: []Node{charted(bad+" n", bad, bad+" s", c), dated(bad+" n", bad, bad+" s", d)}}}}
 		if n := v.Parts[0].Nodes; n[0].Chart == nil || n[1].Chart == nil {
 			t.Fatalf("%q: not drawn", bad)
 		}

@@ -45,7 +45,7 @@ func (h handout) dateLine(d plan.DateLine) string {
 		if !d.On.After(h.Block.Starts) {
 			return "" // the day has come; what is missing stands under not yet
 		}
-		return strings.TrimSpace(w.Say("dates.not-before", "what", d.Title) + " " + h.missing(d.Missing))
+		return joined(w.Say("dates.not-before", "what", d.Title), h.stillMissing(d))
 	}
 	return ""
 }
@@ -71,7 +71,7 @@ func (h handout) lifting(lines []plan.DateLine, first int) string {
 	case 1:
 		return h.w.Say("dates.lifts", "what", names[0])
 	}
-	return h.w.Say("dates.lift", "what", strings.Join(names, "; "))
+	return h.w.Say("dates.lift", "what", h.w.Each(names))
 }
 
 // saidByDate reports whether an activity's own line, on the day or later, says more than the end of its limit does.
@@ -99,7 +99,7 @@ func (h handout) gatheredDates() (lines []plan.DateLine) {
 			})
 		}
 		if i >= 0 {
-			lines[i].Title = h.w.Join([]string{lines[i].Title, d.Title})
+			lines[i].Title = h.w.Say("list.next", "before", lines[i].Title, "item", d.Title)
 			continue
 		}
 		lines = append(lines, d)
@@ -153,7 +153,7 @@ func (h handout) awayLine(d plan.DateLine) string {
 	return ""
 }
 
-// missing names what is still missing for an activity, in plain words; the floor in time is told by its date.
+// missing names the criteria that are still missing for an activity, in plain words.
 func (h handout) missing(ids []string) string {
 	var names []string
 	for _, id := range ids {
@@ -165,20 +165,20 @@ func (h handout) missing(ids []string) string {
 	if len(names) == 0 {
 		return ""
 	}
-	return h.w.Say("activity.missing", "what", h.w.Join(names))
+	return h.w.Say("activity.missing", "what", h.w.Each(names))
 }
 
 // repeated is the number behind an id that stands more than once: knee-extension.lsi-2.
 var repeated = regexp.MustCompile(`-\d+$`)
 
 // measure is a criterion in words: running.knee-extension.lsi is said under knee-extension-lsi. What the words file
-// does not know is a test.
+// does not know is a test. A floor in time is told by its date, a limit by its own sentence.
 func (h handout) measure(id string) string {
 	_, measure, _ := strings.Cut(id, ".")
 	measure = repeated.ReplaceAllString(measure, "")
 	key := "measure." + strings.ReplaceAll(measure, ".", "-")
 	switch {
-	case strings.HasPrefix(measure, "time"):
+	case strings.HasPrefix(measure, "time"), measure == "limits":
 		return ""
 	case h.w.Has(key):
 		return h.w.Say(key)

@@ -12,16 +12,16 @@ func (d *desk) changes() Part {
 	others := d.table("changes", d.say("changes-others"), "id", "before", "found", "change", "why")
 	var lines []string
 	for _, c := range d.p.Changes {
-		before, now := "", d.say("value-on", "value", outcome(c.Now.Value), "day", d.w.Day(c.Now.On))
+		before, now := "", d.say("value-on", "value", d.outcome(c.Now.Value), "day", d.w.Day(c.Now.On))
 		if c.Before.OK {
-			before = d.say("value-on", "value", outcome(c.Before.Value), "day", d.w.Day(c.Before.On))
+			before = d.say("value-on", "value", d.outcome(c.Before.Value), "day", d.w.Day(c.Before.On))
 		}
 		if c.Error.Rule == nil {
-			others.row("", c.Measure, before, now, signed(c.Delta), c.Because)
+			others.row("", c.Measure, before, now, d.signed(c.Delta), d.reason(c.Because))
 			continue
 		}
-		judged.row("", c.Measure, before, now, signed(c.Delta), outcomeOf(c.Error.MDC95), outcomeOf(c.Error.MDC90), d.word("verdict", string(c.Verdict)),
-			d.bandOf(c.Error), c.Because, d.errorRule(c.Error))
+		judged.row("", c.Measure, before, now, d.signed(c.Delta), d.outcomeOf(c.Error.MDC95), d.outcomeOf(c.Error.MDC90), d.word("verdict", string(c.Verdict)),
+			d.bandOf(c.Error), d.reason(c.Because), d.errorRule(c.Error))
 		lines = append(lines, sums(&d.tests, changeSteps(c)...)...)
 	}
 	if len(judged.Rows)+len(others.Rows) == 0 {
@@ -48,22 +48,22 @@ func present(steps []*basis.Step) (kept []*basis.Step) {
 }
 
 // signed is a change with its sign: + for more, − for less.
-func signed(s *basis.Step) string {
+func (d *desk) signed(s *basis.Step) string {
 	switch {
 	case s == nil:
 		return ""
 	case s.Value > 0:
-		return "+" + outcome(s)
+		return "+" + d.outcome(s)
 	}
-	return outcome(s)
+	return d.outcome(s)
 }
 
 // outcomeOf is a number that may be missing.
-func outcomeOf(s *basis.Step) string {
+func (d *desk) outcomeOf(s *basis.Step) string {
 	if s == nil {
 		return ""
 	}
-	return outcome(s)
+	return d.outcome(s)
 }
 
 // bandOf is the band of one score: a value from it is no better known than that.
@@ -71,7 +71,7 @@ func (d *desk) bandOf(e plan.TestError) string {
 	if e.Low == nil || e.High == nil {
 		return ""
 	}
-	return d.say("span", "from", outcome(e.Low), "to", outcome(e.High))
+	return d.say("span", "from", d.outcome(e.Low), "to", d.outcome(e.High))
 }
 
 func (d *desk) errorRule(e plan.TestError) string {

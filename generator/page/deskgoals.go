@@ -16,17 +16,17 @@ func (d *desk) goals() Part {
 		if g.State != "reached" {
 			tell = d.word("set-by", string(g.Goal.Tell))
 		}
-		table.row(class, g.Goal.Measure, foundOf(g), d.wantedOf(g), d.w.Day(g.On), d.w.Day(g.By), d.goalState(g), tell,
+		table.row(class, g.Goal.Measure, d.foundOf(g), d.wantedOf(g), d.w.Day(g.On), d.w.Day(g.By), d.goalState(g), tell,
 			nonEmpty("; ", nonEmpty(", ", g.Goal.Source, d.word("standing", string(g.Goal.Standing))), g.Goal.Note))
 	}
 	return d.part("goals", table, d.note("goals-note"))
 }
 
-func foundOf(g plan.GoalState) string {
+func (d *desk) foundOf(g plan.GoalState) string {
 	if g.Found == nil || g.Found.Refuse {
 		return ""
 	}
-	return outcome(g.Found)
+	return d.outcome(g.Found)
 }
 
 func (d *desk) wantedOf(g plan.GoalState) string {

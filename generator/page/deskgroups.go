@@ -15,11 +15,11 @@ func (d *desk) groups() Part {
 	nodes := []Node{d.note("groups-source"), paragraph("alert", d.say("groups-caution"))}
 	switch {
 	case g.NotLike != "":
-		nodes = append(nodes, d.note("groups-not-like", "why", g.NotLike))
+		nodes = append(nodes, d.note("groups-not-like", "why", d.reason(g.NotLike)))
 	case !g.Show:
 		nodes = append(nodes, d.note("groups-hidden"))
 	default:
-		nodes = append(nodes, d.rates(g), bullets("sum", sums(&chain{}, groupSteps(g)...)...))
+		nodes = append(nodes, d.rates(g), bullets("sum", sums(d.newSums(), groupSteps(g)...)...))
 	}
 	return d.part("groups", fold("groups", d.say("groups-fold"), nodes...))
 }
@@ -33,9 +33,9 @@ func (d *desk) rates(g *plan.Groups) Node {
 	if g.Low.OK() && g.High.OK() {
 		interval = d.say("span", "from", amount(g.Low), "to", amount(g.High))
 	}
-	rate("multiplied", amountOr(g.Rate), interval, "from memory")
-	rate("linear", amountOr(g.Linear), "", "from memory")
-	rate("early", amountOr(g.Early), d.say("interval-not-read"), "published")
+	rate("multiplied", d.amountOr(g.Rate), interval, "from memory")
+	rate("linear", d.amountOr(g.Linear), "", "from memory")
+	rate("early", d.amountOr(g.Early), d.say("interval-not-read"), "published")
 	return table
 }
 

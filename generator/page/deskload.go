@@ -16,7 +16,7 @@ import (
 func (d *desk) withSpan(most basis.Num[unit.Kilograms], span finding.Span) string {
 	low, ok := span.Low.Value()
 	if !most.OK() || !ok {
-		return amountOr(most)
+		return d.amountOr(most)
 	}
 	return d.say("with-span", "maximum", amount(most), "low", resultNumber(float64(unit.CutTo(low, 0.1))), "high", tenths(span.High))
 }
@@ -37,7 +37,7 @@ func (d *desk) bodyMoves(pr plan.Prescription) string {
 	case b == nil:
 		return ""
 	case !b.Mass.OK():
-		return b.Mass.Why()
+		return d.reason(b.Mass.Why())
 	case b.Least.Or(0) != b.Most.Or(0):
 		return d.say("body-moves-between", "least", amount(b.Least), "most", amount(b.Most), "mass", amount(b.Mass))
 	}
@@ -122,9 +122,9 @@ func (d *desk) eachSet(w plan.WeekDose) string {
 func (d *desk) whyDose(w plan.WeekDose) string {
 	switch {
 	case w.FindYourWeight:
-		return d.say("find-your-weight", "because", w.Why)
+		return d.say("find-your-weight", "because", d.reason(w.Why))
 	case w.Why != "":
-		return w.Why
+		return d.reason(w.Why)
 	case w.Reps.OK():
 		return d.say("more-reps", "n", *w.Dose.Reps-w.AskedReps, "error", tenths(w.CutError), "reps", amount(w.Reps))
 	}

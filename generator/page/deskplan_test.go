@@ -61,7 +61,7 @@ func deskPlan() *plan.Plan {
 			Signals: []plan.Signal{{Action: plan.Stay, Level: "session", On: testDay, Because: "pain 3, back to 1 next morning", Code: "pain-3"}}},
 		Dropped:   []plan.Dropped{passed(1), passed(2)},
 		Sessions:  []plan.SessionDay{{Day: testDay, Week: 1, Session: "a", Title: "Strength"}},
-		Overrides: []plan.AppliedOverride{{Applied: true, Changed: "sets 3 → 2, left leg, weeks 1 to 4", Override: &client.Override{Exercise: "leg-press-single", Side: unit.Left, Sets: ptr(2), Reason: "travel", At: basis.Origin{File: "clients/tern-04/blocks/3.toml", Key: "override[0]"}}}},
+		Overrides: []plan.AppliedOverride{{Applied: true, Changed: []basis.Said{"sets 3 → 2, left leg, weeks 1 to 4"}, Override: &client.Override{Exercise: "leg-press-single", Side: unit.Left, Sets: ptr(2), Reason: "travel", At: basis.Origin{File: "clients/tern-04/blocks/3.toml", Key: "override[0]"}}}},
 	}
 	p.Limits = deskLimits()
 	p.Prescriptions = []plan.Prescription{deskPress(press, p.Found), {Exercise: curl, Side: unit.Right, Role: "other", OneRM: basis.Refused[unit.Kilograms]("leg-curl.right.one-rm", formula.ByOneRM, "no lift test"),

@@ -1,6 +1,7 @@
 package page
 
 import (
+	"slices"
 	"strings"
 
 	"paceleaf/generator/basis"
@@ -14,14 +15,14 @@ func (d *desk) trends() Part {
 	lines := d.table("lines", d.say("lines-caption"), "id", "line", "slope", "week-of-mark", "interval", "why")
 	var without, done []string
 	for _, t := range d.p.Trends {
-		mark, why := withUnit(significant(t.Mark.Number, inputDigits), t.Mark.Unit), nonEmpty("; ", append([]string{t.Refused, strings.Join(t.Doubts, "; ")}, t.LeftOut...)...)
+		mark, why := withUnit(significant(t.Mark.Number, inputDigits), t.Mark.Unit), d.reason(slices.Concat([]basis.Said{t.Refused}, t.Doubts, t.LeftOut)...)
 		if t.Straight.Slope == nil {
 			without = append(without, d.say("no-line", "measure", t.Measure, "mark", mark, "why", why))
 			continue
 		}
 		table.row("", t.Measure, mark, d.pointsOf(t), d.spanOf(t), d.couldBe(t), why, d.waiting(t))
 		for _, f := range fits(t) {
-			lines.row("", d.say("line-to", "measure", t.Measure, "mark", mark), d.word("line", f.name), outcomeOf(f.Slope), outcomeOf(f.Week), d.weeksOf(f.Fit), f.Refused)
+			lines.row("", d.say("line-to", "measure", t.Measure, "mark", mark), d.word("line", f.name), d.outcomeOf(f.Slope), d.outcomeOf(f.Week), d.weeksOf(f.Fit), d.reason(f.Refused))
 		}
 		done = append(done, sums(&d.tests, trendSteps(t)...)...)
 	}
@@ -64,7 +65,7 @@ func trendSteps(t plan.Trend) (steps []*basis.Step) {
 func (d *desk) pointsOf(t plan.Trend) string {
 	all := make([]string, len(t.Points))
 	for i, m := range t.Points {
-		all[i] = d.say("value-on", "value", outcome(m.Value), "day", d.w.Day(m.On))
+		all[i] = d.say("value-on", "value", d.outcome(m.Value), "day", d.w.Day(m.On))
 	}
 	return strings.Join(all, ", ")
 }
@@ -103,5 +104,5 @@ func (d *desk) weeksOf(f plan.Fit) string {
 	if f.Low == nil || f.High == nil {
 		return ""
 	}
-	return d.say("span", "from", outcome(f.Low), "to", outcome(f.High))
+	return d.say("span", "from", d.outcome(f.Low), "to", d.outcome(f.High))
 }

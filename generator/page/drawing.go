@@ -14,6 +14,8 @@ type Drawing struct {
 	Pose  figure.Pose `json:"pose"`
 	Side  unit.Side   `json:"side"`
 	Range *unit.Reach `json:"range,omitempty"` // in degrees; without it no range is drawn
+	Play  string      `json:"-"`               // says on its button that it will move; without it nothing moves
+	Halt  string      `json:"-"`               // and that it will stand still
 	svg   []byte
 }
 
@@ -22,7 +24,7 @@ type Drawing struct {
 // where the pose cannot show the range.
 func pictured(named, title, says string, d Drawing) (Node, error) {
 	d.ID = anchor(d.ID)
-	svg, err := figure.Draw(d.Pose, figure.Options{ID: d.ID, Title: oneLine(named), Describe: oneLine(says), Side: d.Side, Range: d.Range})
+	svg, err := figure.Draw(d.Pose, figure.Options{ID: d.ID, Title: oneLine(named), Describe: oneLine(says), Side: d.Side, Range: d.Range, Moves: d.Play != ""})
 	if err != nil {
 		return Node{}, err
 	}

@@ -55,9 +55,11 @@ func (h handout) exercise(number int, m move) Node {
 				fact(w.Say("exercise.ease"), e.Words.EaseOff),
 				fact(w.Say("exercise.stop"), e.Words.Stop))),
 		paragraph("other-choice", h.otherChoice(m)))
-	n.ID = "exercise-" + e.ID + h.apart(m)
+	n.ID = h.anchorOf(m)
 	return n
 }
+
+func (h handout) anchorOf(m move) string { return "exercise-" + m.Exercise.ID + h.apart(m) }
 
 // named is a list under its own small heading; nothing where the list is empty.
 func named(class, title string, items []string) Node {

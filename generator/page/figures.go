@@ -83,7 +83,11 @@ func (h handout) figure(m move, p plan.Prescription, s scene) Node {
 		id += "-week-" + strconv.Itoa(s.weeks[0])
 	}
 	id += h.apart(m)
-	node, err := pictured(h.w.Say("figure.named", "title", e.Title, "leg", title), title, h.shows(p, s), Drawing{ID: id, Pose: e.Figure, Side: p.Side, Range: s.reach})
+	d := Drawing{ID: id, Pose: e.Figure, Side: p.Side, Range: s.reach}
+	if figure.Moves(e.Figure) {
+		d.Play, d.Halt = h.w.Say("figure.play"), h.w.Say("figure.stop")
+	}
+	node, err := pictured(h.w.Say("figure.named", "title", e.Title, "leg", title), title, h.shows(p, s), d)
 	if err != nil {
 		return Node{Kind: "figure", Title: title, Says: nonEmpty(" ", e.Describe, h.w.Say("figure.none"))}
 	}

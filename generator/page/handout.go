@@ -17,11 +17,15 @@ func Handout(p *plan.Plan, w *words.Words) View {
 		Running: w.Say("page.running", "code", p.Client.Code, "knee", h.knee(), "n", p.Block.Number,
 			"starts", w.Day(p.Block.Starts)),
 	}
-	for _, part := range []func() Part{h.head, h.symptoms, h.brief, h.stop, h.notYet, h.weeks, h.exercises, h.kneeSays,
-		h.goals, h.dates, h.progress, h.tick, h.note, h.together, h.smallPrint} {
+	for _, part := range []func() Part{h.head, h.symptoms, h.brief, h.stop, h.care, h.notYet, h.weeks, h.exercises, h.kneeSays,
+		h.goals, h.finish, h.known, h.dates, h.progress, h.tick, h.note, h.together, h.smallPrint} {
 		if made := part(); len(made.Nodes) > 0 {
 			v.Parts = append(v.Parts, made)
 		}
+	}
+	v.Diary = h.diary()
+	if p.Client.Print == plan.LargePrint {
+		v.Print = string(plan.LargePrint)
 	}
 	return v
 }

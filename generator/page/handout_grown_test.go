@@ -23,14 +23,14 @@ func TestGrownPagesRead(t *testing.T) {
 	}{
 		"donor": {
 			{true, "**Back of the thigh, RIGHT leg** Pull your heel back without any weight only.", "the other leg's limit carries its name"},
-			{true, "- **Bending** With weight on your leg, bend no further than 70°", "the event's knee needs none"},
+			{true, "- **Bending** With weight on your leg, bend only to 70°", "the event's knee needs none"},
 			{true, "Work for the back of the thigh, RIGHT leg: this limit may end", "nor do dates pass it off as the event's"},
-			{true, "Bending with weight on your leg: may change, not before this day. Then: With weight on your leg, bend no further than 90°", "what holds from then"},
+			{true, "Bending with weight on your leg: may change, not before this day. Then: With weight on your leg, bend only to 90°", "what holds from then"},
 			{true, "RIGHT leg (gave the graft)", "the donor's box"},
 		},
 		"both": {
 			{true, "# BOTH knees: your plan", "the head says both"},
-			{true, "- **Walking** Put at most 20 kg on your legs.", "what is the same for both stands once"},
+			{true, "- **Walking** On crutches, put at most 20 kg on your legs.", "what is the same for both stands once"},
 			{false, "**Walking, ", "and needs no name"},
 			{true, "One step at a time, and hold the rail.", "no leg goes first"},
 			{true, "hard work is paused for your knees", "symptoms speak of both"},
@@ -53,17 +53,32 @@ func TestGrownPagesRead(t *testing.T) {
 			{true, "Only in week 3, at Hotel Kestrel.", "away"},
 			{true, "You are away (Hotel Kestrel, 20 April to 24 April). Do the boxes for that place all week. Emergency there: [**112**](tel:112)", "its own number"},
 			{true, "- **Part of training** Not before Mon 12 October 2026.", "the next step of sport in full"},
-			{true, "- **After that** Sport comes back step by step: Contact and A whole match.", "the later ones by name"},
+			{true, "- **After that** Sport comes back step by step. Contact. A whole match.", "the later ones by name"},
 			{false, "- **Contact** Not", ""},
-			{true, "Contact and A whole match: not before this day.", "one date for both"},
+			{true, "Contact, A whole match: not before this day.", "one date for both"},
 			{true, "## Goals for your LEFT knee", ""},
 			{true, "- **Straight (0°)** Planned for Mon 9 February 2026. Tell us at your next visit.", "late, said calmly"},
 			{true, "- **Bend to 120° (well past a right angle)** By Mon 4 May 2026.", ""},
 			{true, "- **A strong front of the thigh** Planned for Mon 30 March 2026. We look at it together at your next visit.", "no percentage"},
 			{false, "Little or no swelling", "what is reached is not listed"},
 		},
+		"clock": {
+			{true, "**6 rounds: 1 min hard, then 2 min easy**", "rounds"},
+			{true, "hard is effort 7 of 10 (10 is the hardest)", "of the hard part"},
+			{false, "rest 2 min", "the easy part is no rest besides"},
+			{true, "**20 min**", ""}, {true, "go so that you can still talk in whole sentences", "the talk test"},
+			{true, "**3 × 30 s**", "sets of some seconds"}, {true, "effort 4 of 10 (10 is the hardest) · rest 30 s", ""},
+			{true, "**90 s**", "once"}, {true, "go so that you can only say a few words", ""},
+			{true, "This is a lighter week. You do less on purpose.", "week 7 of the phase is in the block"},
+			{true, "- **Riding at ease** A calm ride helps the knee. So part of it is easy.", "the note in short"},
+			{true, "- The kneecap sits at the side.\n- ", "first in its level"},
+			{true, "- A pop in your knee", "and it takes none away"},
+			{true, "- **Next tests** They are due now. Ask us for a day.", "30 March is before the block"},
+			{true, "Not before Mon 1 June 2026. Still missing: ", "the end waits"}, {false, "Keep on riding", "so its words are not said"},
+			{true, "Only your physiotherapist ends the program.", ""},
+		},
 		"touch": {
-			{true, "Let your RIGHT leg touch the floor only lightly, to keep your balance. Put at most 10 kg on it.", "touch"},
+			{true, "On crutches, let your RIGHT leg touch the floor only lightly, to keep your balance. Put at most 10 kg on it.", "touch"},
 			{true, "Wear your brace. It is set to bend from 0° to 60°. You may take it off at night.", ""},
 			{true, "Hold the rail and a crutch. Up: LEFT leg first. Down: RIGHT leg first.", "stairs"},
 			{true, "Do not drive until your doctor or physiotherapist", ""},
@@ -108,12 +123,12 @@ func TestWeightBearingAndBrace(t *testing.T) {
 		allow unit.Allowance
 		want  string
 	}{
-		{unit.WeightBearing, unit.Allowance{Part: &touch}, "Let your LEFT leg touch the floor only lightly, to keep your balance."},
-		{unit.WeightBearing, unit.Allowance{Part: &half, PartMass: &little}, "Put at most 6 kg on your LEFT leg. Try it on a bathroom scale."},
+		{unit.WeightBearing, unit.Allowance{Part: &touch}, "On crutches, let your LEFT leg touch the floor only lightly, to keep your balance."},
+		{unit.WeightBearing, unit.Allowance{Part: &half, PartMass: &little}, "On crutches, put at most 6 kg on your LEFT leg. Try it on a bathroom scale."},
 		{unit.Brace, unit.Allowance{Locked: deg(0)}, "Wear your brace locked straight (0°)."},
 		{unit.Brace, unit.Allowance{Locked: deg(20), Night: &yes}, "Wear your brace locked at 20° (a soft bend). Wear it at night too."},
 		{unit.Brace, unit.Allowance{Range: reach(0, 30), Night: &no}, "Wear your brace. It is set to bend from 0° to 30°. You may take it off at night."},
-		{unit.LoadedBend, unit.Allowance{Range: reach(0, 30), BothOnly: true}, "With weight on your leg, bend no further than 30° (a soft bend). Do it on both legs, never on one alone."},
+		{unit.LoadedBend, unit.Allowance{Range: reach(0, 30), BothOnly: true}, "With weight on your leg, bend only to 30° (a soft bend). Do it on both legs, never on one alone."},
 	} {
 		if got := strings.ReplaceAll(h.allows(unit.Left, tt.kind, nil, tt.allow), "\u00a0", " "); got != tt.want {
 			t.Errorf("%s: %q, want %q", tt.kind, got, tt.want)

@@ -1,8 +1,6 @@
 package page
 
-import (
-	"paceleaf/generator/plan"
-)
+import "paceleaf/generator/plan"
 
 // head says what the page is, whose, which knee, for which days, and who issued it.
 func (h handout) head() Part {

@@ -14,7 +14,7 @@ import (
 func Hold(p *plan.Plan, w *words.Words) View {
 	h := handout{p, w}
 	v := Handout(p, w)
-	v.Kind = "hold"
+	v.Kind, v.Diary = "hold", nil
 	v.Title = w.Say("hold.window", "knee", h.knee(), "name", h.name(), "n", p.Block.Number, "clinic", p.Clinic.Name)
 	v.Parts = nil
 	for _, part := range []func() Part{h.holdHead, h.symptoms, h.rests, h.goesOnPart, h.flare, h.stop} {

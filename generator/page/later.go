@@ -12,30 +12,55 @@ import (
 // later lists the weeks after the first of the box: ceilings, or not at all. Weeks that say the same stand together. Where
 // the page has said in which weeks an exercise is done, those at another place are not named again.
 func (h handout) later(p plan.Prescription, said bool) Node {
-	var all []stretch
+	list := Node{Kind: "list", Class: "later"}
+	for _, s := range h.stretches(p, said) {
+		label := h.w.Say("later.weeks", "n", len(s.weeks), "weeks", h.numbers(s.weeks))
+		list.Items = append(list.Items, []Span{strong(label), {Text: " " + s.says}})
+	}
+	return list
+}
+
+// stretches are the weeks after the first of the box, those that say the same together.
+func (h handout) stretches(p plan.Prescription, said bool) (all []stretch) {
 	before := p.Weeks[0]
 	for _, week := range h.Weeks {
 		d, chosen := doseOf(p, week.Number)
 		if week.Number == p.Weeks[0].Week || !chosen && said && h.elsewhere(p, week.Number) {
 			continue
 		}
-		says := h.w.Say("later.not")
+		says, last := h.w.Say("later.not"), len(all)-1
 		if chosen {
 			says = h.ceiling(p, before, d)
+			if !d.Plates.OK() && h.sameBox(p, before, d) { // a weight is said in digits for each week
+				says = h.again(all, says)
+			}
 			before = d
 		}
-		if last := len(all) - 1; last >= 0 && all[last].says == says {
+		if last >= 0 && all[last].says == says {
 			all[last].weeks = append(all[last].weeks, week.Number)
 			continue
 		}
 		all = append(all, stretch{[]int{week.Number}, says})
 	}
-	list := Node{Kind: "list", Class: "later"}
-	for _, s := range all {
-		label := h.w.Say("later.weeks", "n", len(s.weeks), "weeks", h.numbers(s.weeks))
-		list.Items = append(list.Items, []Span{strong(label), {Text: " " + s.says}})
+	return all
+}
+
+// again is what a week says that asks for nothing new: as the week before it, or as the box where there was none.
+func (h handout) again(all []stretch, says string) string {
+	switch last := len(all) - 1; {
+	case last < 0:
+		return h.w.Say("later.same")
+	case all[last].says == h.w.Say("later.not"):
+		return says
+	default:
+		return all[last].says
 	}
-	return list
+}
+
+// sameBox reports whether two weeks ask for the same in every word.
+func (h handout) sameBox(p plan.Prescription, a, b plan.WeekDose) bool {
+	return slices.Equal(h.work(p, a), h.work(p, b)) && h.eachLoads(p, a) == h.eachLoads(p, b) && a.FindYourWeight == b.FindYourWeight &&
+		slices.Equal(h.manner(a), h.manner(b)) && h.rangeOf(p, a) == h.rangeOf(p, b)
 }
 
 // stretch is some weeks that say the same.

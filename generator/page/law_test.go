@@ -160,7 +160,7 @@ func htmlText(t *testing.T, page []byte) string {
 		switch {
 		case n.Type == html.TextNode:
 			b.WriteString(n.Data)
-		case n.Type == html.ElementNode && (n.Data == "head" || n.Data == "svg"):
+		case n.Type == html.ElementNode && (n.Data == "head" || n.Data == "svg" || n.Data == "script"):
 			return
 		case n.Type == html.ElementNode && !inline:
 			b.WriteByte(' ')

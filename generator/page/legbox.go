@@ -12,17 +12,13 @@ const dot = " · "
 
 // legBox is what one leg does: the dose of the first week in large type, then what may change in later weeks.
 func (h handout) legBox(m move, p plan.Prescription) Node {
-	w := h.w
 	first := p.Weeks[0]
-	title := w.Say("leg." + string(p.Side))
-	if role := h.role(p); role != "" {
-		title = w.Say("leg.with-role", "leg", title, "role", role)
-	}
 	nodes := []Node{
 		paragraph("when", h.begins(p)),
 		h.doseLine(p, first),
 		h.eachSet(p, first),
 		paragraph("manner", strings.Join(h.manner(first), dot)),
+		paragraph("reps-first", h.repsFirst(first)),
 		paragraph("plates", h.plates(p, first)),
 		paragraph("cuff", h.cuff(p, first)),
 		paragraph("range", h.rangeOf(p, first)),
@@ -32,7 +28,16 @@ func (h handout) legBox(m move, p plan.Prescription) Node {
 	if h.turn(p) == 0 {
 		side = "leg-own"
 	}
-	return group("leg "+side+" side-"+string(p.Side), title, 4, nodes...)
+	return group("leg "+side+" side-"+string(p.Side), h.boxTitle(p), 4, nodes...)
+}
+
+// boxTitle names the leg of a box: LEFT leg (operated).
+func (h handout) boxTitle(p plan.Prescription) string {
+	title := h.w.Say("leg." + string(p.Side))
+	if role := h.role(p); role != "" {
+		return h.w.Say("leg.with-role", "leg", title, "role", role)
+	}
+	return title
 }
 
 // begins says from which week on the box counts, where it is not the first, and that it is a ceiling.
@@ -73,10 +78,16 @@ func (h handout) amount(d plan.WeekDose) (parts []string) {
 		times = number(do.Reps)
 	}
 	switch {
+	case do.WorkFor != nil:
+		parts = append(parts, h.timed(do))
 	case len(d.Each) > 0:
 		parts = append(parts, w.Say("dose.sets", "n", len(d.Each)+min(1, len(d.Fourth))))
 	case do.Sets != nil && do.Reps == nil && hold == nil && do.Contacts != nil:
 		parts = append(parts, w.Say("dose.sets-contacts", "sets", *do.Sets, "n", *do.Contacts))
+	case do.Sets != nil && do.RepsTo != nil:
+		parts = append(parts, w.Say("dose.sets-reps-to", "sets", *do.Sets, "from", *do.Reps, "to", *do.RepsTo))
+	case do.RepsTo != nil:
+		parts = append(parts, w.Say("dose.reps-to", "from", *do.Reps, "to", *do.RepsTo))
 	case do.Sets != nil && do.Reps != nil:
 		parts = append(parts, w.Say("dose.sets-reps", "sets", *do.Sets, "reps", *do.Reps))
 		if hold != nil {
@@ -109,15 +120,32 @@ func (h handout) amount(d plan.WeekDose) (parts []string) {
 func (h handout) manner(d plan.WeekDose) (parts []string) {
 	switch r := d.Dose.Reserve; {
 	case r == nil:
+	case *r == 0 && d.FindYourWeight && d.Dose.Reps != nil: // the first weight is found with some in reserve
+		parts = append(parts, h.w.Say("dose.just-so-often", "n", *d.Dose.Reps))
 	case *r == 0:
 		parts = append(parts, h.w.Say("dose.to-the-end"))
 	default:
 		parts = append(parts, h.w.Say("dose.reserve", "n", *r))
 	}
-	if r := d.Dose.Rest; r != nil && *r > 0 {
+	if felt := h.felt(d.Dose); felt != "" {
+		parts = append(parts, felt)
+	}
+	if r := d.Dose.Rest; r != nil && *r > 0 && d.Dose.Rounds == nil {
 		parts = append(parts, h.w.Say("dose.rest", "time", h.time(*r)))
 	}
 	return parts
+}
+
+// repsFirst says that repetitions come before weight, where the dose is a range of them.
+func (h handout) repsFirst(d plan.WeekDose) string {
+	if d.Dose.RepsTo == nil {
+		return ""
+	}
+	key := "dose.reps-first"
+	if d.Plates.OK() || d.FindYourWeight {
+		key = "dose.reps-first-load"
+	}
+	return h.w.Say(key, "from", *d.Dose.Reps, "to", *d.Dose.RepsTo)
 }
 
 // time writes seconds, whole minutes, or both from 2 minutes on.

@@ -4,7 +4,6 @@ import (
 	"strings"
 
 	"paceleaf/generator/plan"
-	"paceleaf/generator/program"
 	"paceleaf/generator/unit"
 )
 
@@ -73,13 +72,13 @@ func marked(d *plan.Device) bool { return d != nil && d.Pounds }
 // setUp is how to set the machine, how fast to move, and what is not counted.
 func (h handout) setUp(m move) Node {
 	w := h.w
-	facts := []Fact{fact(w.Say("setup.machine"), h.machine(m.Device))}
+	facts := []Fact{fact(w.Say("setup.machine"), h.w.Join(h.equipment(m)))}
 	if s := m.setup(); s != nil {
 		facts = append(facts, fact(w.Say("setup.seat"), s.Seat), fact(w.Say("setup.back"), s.Back), fact(w.Say("setup.pad"), s.Pad))
 	}
 	facts = append(facts,
 		fact(w.Say("setup.not-counted"), h.notCounted(m)),
-		fact(w.Say("setup.tempo"), h.tempo(m.Exercise)))
+		fact(w.Say("setup.tempo"), h.tempo(m)))
 	return factual("setup", facts...)
 }
 
@@ -119,13 +118,17 @@ func (h handout) notCounted(m move) string {
 	return ""
 }
 
-// tempo is how fast: 2 s up, hold 1 s, 3 s down. What is 0 is not said.
-func (h handout) tempo(e *program.Exercise) string {
+// tempo is how fast: 2 s up, hold 1 s, 3 s down. What is 0 is not said, nor a hold where the dose has another one.
+func (h handout) tempo(m move) string {
+	lift, hold, lower := m.Legs[0].Slot.Speed(m.Exercise)
+	if m.anyWeek(func(d plan.WeekDose) bool { return d.Dose.HoldFor != nil && *d.Dose.HoldFor != hold }) {
+		hold = 0
+	}
 	var parts []string
 	for _, t := range []struct {
 		key string
 		s   unit.Seconds
-	}{{"lift", e.Lift}, {"hold", e.Hold}, {"lower", e.Lower}} {
+	}{{"lift", lift}, {"hold", hold}, {"lower", lower}} {
 		if t.s > 0 {
 			parts = append(parts, h.w.Say("tempo."+t.key, "time", h.time(t.s)))
 		}

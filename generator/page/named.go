@@ -46,10 +46,11 @@ func (d *desk) formulasOf() map[string]map[string]bool {
 			if s.By.Source == "" {
 				return
 			}
-			if formulas[s.By.Name] == nil {
-				formulas[s.By.Name] = map[string]bool{}
+			name := d.reason(s.By.Name)
+			if formulas[name] == nil {
+				formulas[name] = map[string]bool{}
 			}
-			formulas[s.By.Name][s.By.Source] = true
+			formulas[name][d.reason(s.By.Source)] = true
 		})
 	}
 	return formulas

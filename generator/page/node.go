@@ -71,7 +71,9 @@ func (n Node) empty() bool {
 		return len(n.Rows) == 0
 	case "figure":
 		return n.Title+n.Says == ""
-	case "group", "fold":
+	case "thumb":
+		return n.File == ""
+	case "group", "fold", "cards":
 		return len(kept(n.Nodes)) == 0
 	}
 	return true

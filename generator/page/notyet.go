@@ -95,9 +95,9 @@ func (h handout) ban(topic string, l plan.Window) ban {
 	}
 	side := h.sideOf(l.Side)
 	b := ban{topic: topic, side: side, says: h.allows(side, l.Kind, l.On, a), allow: a, lifts: l.Lifts, kind: l.Kind, on: l.On, reach: a.Range}
-	if l.SetBy != "program" {
-		b.setBy, b.name = l.SetBy, l.Name
-	}
+	by := saidBy(l)
+	b.setBy, b.name = by[0], by[1]
+	b.lifts = h.lastsUntil(b)
 	return b
 }
 
@@ -164,35 +164,4 @@ func (h handout) stairs(b ban) string {
 		key = "not-yet.stairs-crutches"
 	}
 	return h.w.Say(key, "good", h.legIn(b.side.Opposite()), "leg", h.legIn(b.side))
-}
-
-// closedActivities are the activities of the program that are not open; the steps of sport after the next one stand in
-// one line behind it.
-func (h handout) closedActivities() (facts []Fact) {
-	for _, a := range h.Activities {
-		if a.State == "open" || a.Activity == nil || h.laterStep(a.Activity.ID) {
-			continue
-		}
-		facts = append(facts, fact(a.Activity.Title, h.activity(a)))
-		if steps := h.sportSteps(); len(steps) > 0 && steps[0].Activity.ID == a.Activity.ID {
-			facts = append(facts, fact(h.w.Say("activity.after"), h.laterSteps()))
-		}
-	}
-	return facts
-}
-
-// activity says when an activity may begin at the earliest and what is still missing.
-func (h handout) activity(a plan.ActivityState) string {
-	w := h.w
-	says := w.Say("activity.closed")
-	switch {
-	case a.State == "suspended":
-		says = w.Say("activity.suspended")
-	case !a.NotBefore.IsZero() && a.NotBefore.After(h.Block.Starts):
-		says = w.Say("activity.not-before", "day", w.Day(a.NotBefore))
-	}
-	if missing := h.missing(a.Missing); missing != "" {
-		says += " " + missing
-	}
-	return says + " " + w.Say("activity.only-after")
 }

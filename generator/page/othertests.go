@@ -16,7 +16,7 @@ func (d *desk) ratios(all []finding.Ratio) Node {
 	table := d.table("ratios", d.say("ratios-caption"), "on", "what", "leg", "found")
 	for _, r := range slices.Backward(all) {
 		for _, side := range d.sides() {
-			table.row("", d.w.Day(r.On), r.Test, d.leg(side), amountOr(legOf(side, r.Left, r.Right)))
+			table.row("", d.w.Day(r.On), r.Test, d.leg(side), d.amountOr(legOf(side, r.Left, r.Right)))
 		}
 	}
 	return table
@@ -29,10 +29,10 @@ func (d *desk) yBalance(all []finding.YBalance) Node {
 			r := legOf(side, y.Left, y.Right)
 			difference := ""
 			if i == 0 {
-				difference = amountOr(y.Difference)
+				difference = d.amountOr(y.Difference)
 			}
-			table.row("", d.w.Day(y.On), d.leg(side), amount(r.Anterior), amount(r.Posteromedial), amount(r.Posterolateral), amountOr(r.Composite), difference,
-				d.word("score", y.Score), r.NotTested)
+			table.row("", d.w.Day(y.On), d.leg(side), amount(r.Anterior), amount(r.Posteromedial), amount(r.Posterolateral), d.amountOr(r.Composite), difference,
+				d.word("score", y.Score), d.reason(r.NotTested))
 		}
 	}
 	return table
@@ -45,9 +45,9 @@ func (d *desk) rises(all []finding.Rise) Node {
 			l := legOf(side, r.Left, r.Right)
 			ratio := ""
 			if i == 0 {
-				ratio = amountOr(r.LSI)
+				ratio = d.amountOr(r.LSI)
 			}
-			table.row("", d.w.Day(r.On), d.leg(side), amount(l.Seat), amount(l.Score), ratio, l.NotTested)
+			table.row("", d.w.Day(r.On), d.leg(side), amount(l.Seat), amount(l.Score), ratio, d.reason(l.NotTested))
 		}
 	}
 	return table
@@ -58,9 +58,9 @@ func (d *desk) scores(all []finding.Score) Node {
 	for _, s := range slices.Backward(all) {
 		why := ""
 		if step := s.Score.Step(); step != nil && !step.Refuse {
-			why = step.Reason
+			why = d.reason(step.Reason)
 		}
-		table.row("", d.w.Day(s.On), s.ID, amountOr(s.Score), why)
+		table.row("", d.w.Day(s.On), s.ID, d.amountOr(s.Score), why)
 	}
 	return table
 }

@@ -4,6 +4,7 @@ import (
 	"strings"
 	"testing"
 
+	"paceleaf/generator/basis"
 	"paceleaf/generator/client"
 	"paceleaf/generator/plan"
 	"paceleaf/generator/unit"
@@ -17,11 +18,28 @@ func TestOverviewOf(t *testing.T) {
 	}
 }
 
+// A stage that was set ahead calls for the therapist until all has been passed; what a client told is of the gravest report.
+func TestOverviewCallsNoLongerThanItMust(t *testing.T) {
+	p := deskPlan()
+	p.Stage.Ahead = true
+	if !OverviewOf(p).Ahead {
+		t.Error("a stage ahead calls")
+	}
+	p.Stage.Answered = true
+	if OverviewOf(p).Ahead {
+		t.Error("what was passed since calls no more")
+	}
+	p.Symptoms.Told = []plan.Signal{{Action: plan.Stay, Because: "mild"}, {Action: plan.StepBack, Because: "grave"}, {Action: plan.Stay, Because: "mild again"}}
+	if got := OverviewOf(p).Told; got != "grave" {
+		t.Errorf("told %q, want the gravest", got)
+	}
+}
+
 // TestOverviewRowStaysSmall: a row is a note in the manifest, whose room is limited.
 func TestOverviewRowStaysSmall(t *testing.T) {
 	p := deskPlan()
 	for range 50 {
-		p.Flags = append(p.Flags, plan.Flag{ID: "x", About: "knee-extension.lsi", Says: strings.Repeat("long ", 100)})
+		p.Flags = append(p.Flags, plan.Flag{ID: "x", About: "knee-extension.lsi", Says: basis.Said(strings.Repeat("long ", 100))})
 	}
 	row := OverviewOf(p)
 	if len(row.Flags) != flagsKept || row.MoreFlags != 51-flagsKept {
@@ -40,13 +58,14 @@ func overviewRoster() Roster {
 	row := func(code string) OverviewRow {
 		return OverviewRow{Code: code, Recorded: true, Starts: civil("2026-06-01"), Ends: civil("2026-06-28"), NextVisit: civil("2026-06-29"), LastTest: civil("2026-05-29")}
 	}
-	quiet, contact, pause, over, missed, near := row("auk-01"), row("wren-02"), row("knot-09"), row("ruff-05"), row("dotterel-06"), row("snipe-08")
+	quiet, contact, told, pause, over, missed, near := row("auk-01"), row("wren-02"), row("linnet-13"), row("knot-09"), row("ruff-05"), row("dotterel-06"), row("snipe-08")
 	contact.Action, contact.Because = plan.Contact, "2+ at the session after"
+	told.Told = "reported: pain of the giving-way kind on 2026-06-05"
 	pause.Action, pause.Held = plan.Pause, true
 	over.Starts, over.Ends, over.LastTest = civil("2026-05-01"), civil("2026-05-28"), civil("2026-06-29")
 	missed.NextVisit = civil("2026-06-05")
 	near.Missing = []OverviewMark{{Measure: "hop-single.lsi", Near: true}, {Measure: "own.measure"}, {Measure: "run.any-4", AnyOf: []string{"hop-single.lsi", "acl-rsi"}}}
-	return Roster{Clinic: &client.Clinic{Name: "Saltmarsh Knee Clinic"}, Today: civil("2026-06-08"), Rows: []OverviewRow{quiet, near, stay, missed, over, pause, contact},
+	return Roster{Clinic: &client.Clinic{Name: "Saltmarsh Knee Clinic"}, Today: civil("2026-06-08"), Rows: []OverviewRow{quiet, near, stay, missed, over, told, pause, contact},
 		Failed: []Failed{{Code: "gull-03", Mistakes: 2, First: "clients/gull-03/client.toml:4: no side", Kept: true}, {Code: "eider-11", Mistakes: 1}}, Waiting: []string{"plover-10"}}
 }
 
@@ -60,6 +79,7 @@ func TestOverviewOrder(t *testing.T) {
 		{"gull-03 | 2 | clients/gull-03/client.toml:4: no side | left as they were", "the earlier page is kept"},
 		{"CONTACT the responsible clinician, and pause: 2+ at the session after", "contact first, in words and with its reason"},
 		{"PAUSE loaded", "then pause"},
+		{"Told in a log, and on no page: reported: pain of the giving-way kind on 2026-06-05. Ask the client.", "then what a client told"},
 		{"Block 0 ended on", "then who has no block"},
 		{"The visit of Fri 5 June", "then who was not tested again"},
 		{"stay: repeat the last completed load", "then symptoms that stay"},
@@ -95,7 +115,7 @@ func TestOverviewKnowsNoDayUnlessTold(t *testing.T) {
 func TestOverviewLinksAndFolds(t *testing.T) {
 	r := overviewRoster()
 	for i := range 5 {
-		r.Rows[0].Flags = append(r.Rows[0].Flags, plan.Flag{ID: "gap", About: "brace", Says: "flag number " + string(rune('1'+i))})
+		r.Rows[0].Flags = append(r.Rows[0].Flags, plan.Flag{ID: "gap", About: "brace", Says: basis.Said("flag number " + string(rune('1'+i)))})
 	}
 	v := Overview(r, deskWords(t))
 	page := string(printed(t, samplePrinter(t).HTML, v))

@@ -17,6 +17,7 @@ const (
 	callsStage   // the stage is not earned, or none is recorded
 	callsRetest  // a visit is past without a test, or a test is out of date
 	callsBlock   // the block is over, or there is none
+	callsTold    // the client told of something that changes no page
 	callsPause
 	callsContact
 )
@@ -35,7 +36,8 @@ func (s sheet) calls(r OverviewRow, today unit.Day) (list []call) {
 		}
 	}
 	acts := r.Action.Rank() > plan.NoAction.Rank()
-	add(acts, callOf(r.Action), "call-action", "what", nonEmpty(": ", s.word("action", string(r.Action)), r.Because))
+	add(acts, callOf(r.Action), "call-action", "what", nonEmpty(": ", s.word("action", string(r.Action)), shortened(s.reason(r.Because))))
+	add(r.Told != "", callsTold, "call-told", "what", shortened(s.reason(r.Told)))
 	add(r.over(today), callsBlock, "call-block-over", "n", r.Block, "day", s.w.DayMonth(r.Ends))
 	add(r.retestOverdue(today), callsRetest, "call-visit-past", "day", s.w.DayMonth(r.NextVisit))
 	add(len(r.Stale) > 0, callsRetest, "call-stale", "what", strings.Join(s.measures(r.Stale), ", "))

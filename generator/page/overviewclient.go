@@ -3,6 +3,7 @@ package page
 import (
 	"strings"
 
+	"paceleaf/generator/basis"
 	"paceleaf/generator/plan"
 	"paceleaf/generator/unit"
 )
@@ -47,7 +48,8 @@ func (s sheet) about(r OverviewRow, today unit.Day) string {
 func (s sheet) pageLinks(r OverviewRow) []Span {
 	hand := "../hand/" + r.Code + "/"
 	links := []Span{{Text: s.say("link-handout"), Href: hand + "handout.html"}, {Text: s.say("link-text"), Href: hand + "handout.md"},
-		{Text: s.say("link-worksheet"), Href: r.Code + "/worksheet.html"}}
+		{Text: s.say("link-worksheet"), Href: r.Code + "/worksheet.html"},
+		{Text: s.say("link-retest"), Href: r.Code + "/retest.html"}}
 	if r.Held {
 		links = append(links, Span{Text: s.say("link-hold"), Href: hand + "hold.html"})
 	}
@@ -118,19 +120,19 @@ func (s sheet) flags(r OverviewRow) (nodes []Node) {
 	if len(open) > flagsShown {
 		open, folded = open[:flagsShown], open[flagsShown:]
 	}
-	nodes = append(nodes, bullets("flags", flagLines(open)...))
+	nodes = append(nodes, bullets("flags", s.flagLines(open)...))
 	if len(folded) > 0 {
-		nodes = append(nodes, fold("more", s.say("more-flags", "n", len(folded)+r.MoreFlags), bullets("flags", flagLines(folded)...),
+		nodes = append(nodes, fold("more", s.say("more-flags", "n", len(folded)+r.MoreFlags), bullets("flags", s.flagLines(folded)...),
 			paragraph("note", s.counted("flags-on-worksheet", r.MoreFlags))))
 	}
 	return append(nodes, paragraph("note", s.counted("warnings-count", r.Warnings)))
 }
 
-func flagLines(flags []plan.Flag) (lines []string) {
+func (s sheet) flagLines(flags []plan.Flag) (lines []string) {
 	for _, f := range flags {
-		line := f.Says
+		line := shortened(s.reason(f.Says))
 		if f.About != "" && !strings.Contains(line, f.About) {
-			line = f.About + ": " + line
+			line = s.reason(basis.Said(f.About)) + ": " + line
 		}
 		lines = append(lines, line)
 	}

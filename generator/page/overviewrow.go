@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"slices"
 
+	"paceleaf/generator/basis"
 	"paceleaf/generator/plan"
 	"paceleaf/generator/program"
 	"paceleaf/generator/unit"
@@ -26,8 +27,9 @@ type OverviewRow struct {
 	NextVisit    unit.Day // zero where none is booked
 	LastTest     unit.Day // the newest test day of all
 	Action       plan.Action
-	Because      string
-	Held         bool // a pause called between visits, which has a page of its own
+	Because      basis.Said
+	Told         basis.Said // the gravest that the client told of one session of the block
+	Held         bool       // a pause called between visits, which has a page of its own
 	Flags        []plan.Flag
 	MoreFlags    int            // those that stand on the worksheet only
 	Missing      []OverviewMark // marks of the next stage that are not passed
@@ -54,9 +56,9 @@ const (
 // OverviewOf is the row of one plan.
 func OverviewOf(p *plan.Plan) OverviewRow {
 	row := OverviewRow{
-		Code: p.Client.Code, Program: p.Program.Title, Stage: phaseTitle(p.Stage.Set), Recorded: p.Stage.Recorded, Ahead: p.Stage.Ahead,
+		Code: p.Client.Code, Program: p.Program.Title, Stage: phaseTitle(p.Stage.Set), Recorded: p.Stage.Recorded, Ahead: p.Stage.Ahead && !p.Stage.Answered,
 		Block: p.Block.Number, Weeks: p.Block.Weeks, Starts: p.Block.Starts, Ends: blockEnd(p),
-		Action: p.Symptoms.Action, Because: shortened(p.Symptoms.Because), Held: p.Symptoms.Held != nil, Stale: staleOf(p),
+		Action: p.Symptoms.Action, Because: inRoom(p.Symptoms.Because), Told: inRoom(gravest(p.Symptoms.Told)), Held: p.Symptoms.Held != nil, Stale: staleOf(p),
 	}
 	if p.Block.NextVisit != nil {
 		row.NextVisit = *p.Block.NextVisit
@@ -70,15 +72,38 @@ func OverviewOf(p *plan.Plan) OverviewRow {
 		}
 	}
 	for _, f := range p.Flags[:min(flagsKept, len(p.Flags))] {
-		row.Flags = append(row.Flags, plan.Flag{ID: f.ID, About: f.About, Says: shortened(f.Says)})
+		row.Flags = append(row.Flags, plan.Flag{ID: f.ID, About: f.About, Says: inRoom(f.Says)})
 	}
 	row.MoreFlags = len(p.Flags) - len(row.Flags)
-	for _, c := range p.Stage.Criteria {
+	for _, c := range singly(p.Stage.Criteria) {
 		if !c.Passed() && len(row.Missing) < marksKept {
 			row.Missing = append(row.Missing, markOf(c))
 		}
 	}
 	return row
+}
+
+// gravest is what the gravest of several signals says; "" of none.
+func gravest(signals []plan.Signal) (says basis.Said) {
+	rank := -1
+	for _, g := range signals {
+		if g.Action.Rank() > rank {
+			rank, says = g.Action.Rank(), g.Because
+		}
+	}
+	return says
+}
+
+// singly are criteria, of an all-of each by itself.
+func singly(criteria []plan.Criterion) (each []plan.Criterion) {
+	for _, c := range criteria {
+		if c.Together {
+			each = append(each, singly(c.Any)...)
+			continue
+		}
+		each = append(each, c)
+	}
+	return each
 }
 
 func markOf(c plan.Criterion) OverviewMark {
@@ -89,7 +114,15 @@ func markOf(c plan.Criterion) OverviewMark {
 	return mark
 }
 
-// shortened cuts a text to what a row has room for.
+// inRoom is a fragment as a row keeps it: one that is longer than a row has room for is kept as its English, cut short.
+func inRoom(said basis.Said) basis.Said {
+	if len(said) > 3*lettersOf {
+		return basis.Said(shortened(said.String()))
+	}
+	return said
+}
+
+// shortened cuts a text to what a glance takes in.
 func shortened(text string) string {
 	if letters := []rune(text); len(letters) > lettersOf {
 		return string(letters[:lettersOf]) + cutShortBy

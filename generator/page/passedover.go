@@ -15,7 +15,7 @@ func (d *desk) passedOver() Part {
 	}
 	table := d.table("passed-over", d.say("passed-over-caption"), "slot", "exercise", "leg", "weeks", "why")
 	for _, row := range gathered(d.p.Dropped) {
-		why := row.first.Because
+		why := d.reason(row.first.Because)
 		if row.first.Empty {
 			why = nonEmpty("; ", why, d.say("slot-empty"))
 		}
@@ -73,7 +73,7 @@ func (d *desk) deviations() Part {
 	}
 	table := d.table("overrides", d.say("overrides-caption"), "exercise", "leg", "changed", "why", "stands")
 	for _, o := range d.p.Overrides {
-		changed := o.Changed
+		changed := d.reason(o.Changed...)
 		if !o.Applied {
 			changed = nonEmpty("; ", d.say("not-applied"), changed)
 		}
@@ -93,14 +93,14 @@ func (d *desk) deskDates() Part {
 	}
 	table := d.table("dates", d.say("dates-caption"), "on", "leg", "what", "missing", "set-by")
 	for _, line := range d.p.Dates {
-		table.row("", d.w.Day(line.On), d.legOfLimit(line.Side), d.dateOf(line), strings.Join(line.Missing, ", "), d.word("set-by", line.SetBy))
+		table.row("", d.w.Day(line.On), d.legOfLimit(line.Side), d.dateOf(line), strings.Join(line.Missing, ", "), d.reason(line.SetBy))
 	}
 	return d.part("desk-dates", table)
 }
 
 // dateOf says what a date is for: the limit that lifts or loosens, the activity, the visit.
 func (d *desk) dateOf(line plan.DateLine) string {
-	what := line.Title
+	what := d.word("kind", line.Title)
 	if what == "" && (line.Kind == "lifts" || line.Kind == "loosens") {
 		what = d.word("kind", line.What)
 	}

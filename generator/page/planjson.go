@@ -27,6 +27,17 @@ func PlanJSON(p *plan.Plan) []byte {
 		Sessions: sessionsIn(p.Sessions), Minutes: p.Minutes, Dates: datesIn(p.Dates), Overrides: overridesIn(p.Overrides),
 		Basis: basisIn(t, t.order, nil),
 	}
+	if p.End != nil {
+		out.End = &endJSON{append([]string{}, p.End.Missing...)}
+	}
+	if r := p.Retest; r != nil {
+		out.Retest = &retestJSON{r.EveryWeeks, r.Last, r.Due}
+	}
+	for _, w := range p.Weeks {
+		if p.Stage.Set != nil && p.Stage.Set.DeloadIn(w.PhaseWeek) != nil {
+			out.Lighter = append(out.Lighter, w.Number)
+		}
+	}
 	return indentedJSON(out)
 }
 
@@ -99,6 +110,9 @@ type (
 		Changes       []changeJSON        `json:"changes"`
 		Trends        []trendJSON         `json:"trends"`
 		Goals         []goalJSON          `json:"goals"`
+		End           *endJSON            `json:"end,omitempty"`     // of the program, in its last phase
+		Retest        *retestJSON         `json:"retest,omitempty"`  // where the program says one
+		Lighter       []int               `json:"lighter,omitempty"` // weeks of the block that the program plans lighter
 		Prescriptions []prescriptionJSON  `json:"prescriptions"`
 		Dropped       []droppedJSON       `json:"dropped"`
 		Flags         []flagJSON          `json:"flags"`
@@ -116,6 +130,14 @@ type (
 		Number int      `json:"number"`
 		Starts unit.Day `json:"starts"`
 		Weeks  int      `json:"weeks"`
+	}
+	endJSON struct {
+		Missing []string `json:"missing"`
+	}
+	retestJSON struct {
+		EveryWeeks int      `json:"every_weeks"`
+		Last       unit.Day `json:"last,omitzero"`
+		Due        unit.Day `json:"due"`
 	}
 	stageJSON struct {
 		Set             string    `json:"set"`
@@ -197,7 +219,7 @@ func missingFor(s plan.StageState, phase string) []string {
 func flagsIn(flags []plan.Flag) []flagJSON {
 	out := []flagJSON{}
 	for _, f := range flags {
-		out = append(out, flagJSON(f))
+		out = append(out, flagJSON{f.ID, f.About, f.Says.String()})
 	}
 	return out
 }
@@ -213,7 +235,7 @@ func sessionsIn(days []plan.SessionDay) []sessionJSON {
 func datesIn(dates []plan.DateLine) []dateJSON {
 	out := []dateJSON{}
 	for _, d := range dates {
-		line := dateJSON{On: d.On, Kind: d.Kind, Side: d.Side, What: d.What, Title: d.Title, Missing: d.Missing, SetBy: d.SetBy}
+		line := dateJSON{On: d.On, Kind: d.Kind, Side: d.Side, What: d.What, Title: d.Title, Missing: d.Missing, SetBy: d.SetBy.String()}
 		if d.Allow != nil {
 			allow := allowanceIn(*d.Allow)
 			line.Allow = &allow
@@ -226,9 +248,17 @@ func datesIn(dates []plan.DateLine) []dateJSON {
 func overridesIn(all []plan.AppliedOverride) []overrideJSON {
 	out := []overrideJSON{}
 	for _, o := range all {
-		out = append(out, overrideJSON{o.Override.Exercise, o.Override.Side, o.Changed, o.Applied, o.Override.Reason, placeOf(o.Override.At)})
+		out = append(out, overrideJSON{o.Override.Exercise, o.Override.Side, basis.Listed(o.Changed...).String(), o.Applied, o.Override.Reason, placeOf(o.Override.At)})
 	}
 	return out
+}
+
+// inEnglish are fragments as every file for machines has them.
+func inEnglish(all []basis.Said) (texts []string) {
+	for _, said := range all {
+		texts = append(texts, said.String())
+	}
+	return texts
 }
 
 // placeOf is an origin to print; nil where nothing was typed.

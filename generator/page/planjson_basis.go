@@ -32,8 +32,8 @@ func basisIn(t *trail, names []string, line func(basis.Origin) int) map[string]s
 }
 
 func stepIn(s *basis.Step, t *trail, line func(basis.Origin) int) stepJSON {
-	out := stepJSON{By: s.By.Name, Sum: s.By.Sum, Value: numberOf(s), Unit: s.Unit, Text: wordOf(s), Typed: s.Typed,
-		At: placeOf(s.At), On: s.On, Reason: s.Reason, Refused: s.Refuse, Source: s.By.Source}
+	out := stepJSON{By: s.By.Name.String(), Sum: s.By.Sum, Value: numberOf(s), Unit: s.Unit, Text: wordOf(s), Typed: s.Typed,
+		At: placeOf(s.At), On: s.On, Reason: s.Reason.String(), Refused: s.Refuse, Source: s.By.Source.String()}
 	if s.Cut && !s.Refuse {
 		out.Before = jsonNumberOf(s.Before)
 	}

@@ -39,7 +39,7 @@ func changesIn(all []plan.Change) []changeJSON {
 	out := []changeJSON{}
 	for _, c := range all {
 		out = append(out, changeJSON{ID: c.Measure, BeforeOn: c.Before.On, On: c.Now.On, Change: numberOf(c.Delta), MDC95: numberOf(c.Error.MDC95), Unit: c.Now.Unit,
-			Verdict: c.Verdict, Because: c.Because})
+			Verdict: c.Verdict, Because: c.Because.String()})
 	}
 	return out
 }
@@ -52,7 +52,7 @@ func trendsIn(all []plan.Trend) []trendJSON {
 			waits = append(waits, waitingJSON(w))
 		}
 		out = append(out, trendJSON{ID: t.Measure, Mark: jsonNumber(t.Mark.Number), Unit: t.Mark.Unit, For: waits, First: t.First, Last: t.Last, CouldBe: t.CouldBe,
-			NotBefore: t.NotBefore, Refused: t.Refused, Doubts: t.Doubts})
+			NotBefore: t.NotBefore, Refused: t.Refused.String(), Doubts: inEnglish(t.Doubts)})
 	}
 	return out
 }

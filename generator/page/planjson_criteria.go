@@ -36,6 +36,7 @@ type (
 		Source    string          `json:"source,omitempty"`
 		Standing  unit.Standing   `json:"standing,omitempty"`
 		Any       []criterionJSON `json:"any,omitempty"`
+		All       []criterionJSON `json:"all,omitempty"`
 		Basis     string          `json:"basis,omitempty"`
 	}
 	waivedJSON struct {
@@ -63,7 +64,7 @@ func findingsIn(p *plan.Plan, t *trail) []findingJSON {
 	}
 	for _, name := range p.Found.Order {
 		m := p.Found.Measures[name]
-		f := findingJSON{ID: name, On: m.On, Unit: m.Unit, SEM: jsonOptional(m.SEM), Doubts: m.Doubts, Reason: m.Reason, Basis: t.id(m.Value)}
+		f := findingJSON{ID: name, On: m.On, Unit: m.Unit, SEM: jsonOptional(m.SEM), Doubts: inEnglish(m.Doubts), Reason: m.Reason.String(), Basis: t.id(m.Value)}
 		f.Value, f.Text = numberOf(m.Value), wordOf(m.Value)
 		out = append(out, f)
 	}
@@ -92,6 +93,9 @@ func allCriteriaAtTop(p *plan.Plan) []plan.Criterion {
 	for _, a := range p.Activities {
 		all = append(all, a.Criteria...)
 	}
+	if p.End != nil {
+		all = append(all, p.End.Criteria...)
+	}
 	return all
 }
 
@@ -105,7 +109,7 @@ func criteriaIn(criteria []plan.Criterion, t *trail) []criterionJSON {
 
 func criterionIn(c plan.Criterion, t *trail) criterionJSON {
 	out := criterionJSON{ID: c.ID, Of: c.Of, State: c.State, Near: c.Near, Measure: c.Measure, Sense: c.Sense, Unit: c.Wanted.Unit,
-		On: c.On, NotBefore: c.NotBefore, Reason: c.Reason, Doubt: c.Doubt, Basis: t.id(c.Found)}
+		On: c.On, NotBefore: c.NotBefore, Reason: c.Reason.String(), Doubt: c.Doubt.String(), Basis: t.id(c.Found)}
 	if n := numberOf(c.Found); n != nil {
 		out.Found = n
 	} else if word := wordOf(c.Found); word != "" {
@@ -123,7 +127,10 @@ func criterionIn(c plan.Criterion, t *trail) criterionJSON {
 	if c.Rule != nil {
 		out.Source, out.Standing = c.Rule.Source, c.Rule.Standing
 	}
-	if len(c.Any) > 0 {
+	switch {
+	case c.Together:
+		out.All = criteriaIn(c.Any, t)
+	case len(c.Any) > 0:
 		out.Any = criteriaIn(c.Any, t)
 	}
 	return out
@@ -132,7 +139,7 @@ func criterionIn(c plan.Criterion, t *trail) criterionJSON {
 func activitiesIn(all []plan.ActivityState) []activityJSON {
 	out := []activityJSON{}
 	for _, a := range all {
-		one := activityJSON{ID: a.Activity.ID, State: a.State, NotBefore: a.NotBefore, Missing: append([]string{}, a.Missing...), Because: a.Because}
+		one := activityJSON{ID: a.Activity.ID, State: a.State, NotBefore: a.NotBefore, Missing: append([]string{}, a.Missing...), Because: a.Because.String()}
 		if a.OpenedBy != "" {
 			one.Opened = &openedJSON{a.OpenedBy, a.OpenedFrom}
 		}

@@ -2,6 +2,7 @@ package page
 
 import (
 	"paceleaf/generator/plan"
+	"paceleaf/generator/program"
 	"paceleaf/generator/unit"
 )
 
@@ -22,10 +23,15 @@ type (
 		Due            bool         `json:"due"`
 		Sets           *int         `json:"sets,omitempty"`
 		Reps           *int         `json:"reps,omitempty"`
+		RepsTo         *int         `json:"reps_to,omitempty"` // repetitions first, up to so many
 		Reserve        *int         `json:"reserve,omitempty"`
 		Hold           *jsonNumber  `json:"hold_s,omitempty"`
 		TimesADay      *int         `json:"times_a_day,omitempty"`
 		Minutes        *int         `json:"minutes,omitempty"`
+		WorkFor        *jsonNumber  `json:"work_s,omitempty"` // of one set, or of a round's hard part
+		Rounds         *int         `json:"rounds,omitempty"`
+		Effort         *int         `json:"effort,omitempty"` // of 10
+		Talk           program.Talk `json:"talk,omitempty"`
 		Contacts       *int         `json:"foot_contacts,omitempty"`
 		Rest           *jsonNumber  `json:"rest_s,omitempty"`
 		Plates         *jsonNumber  `json:"plates_kg,omitempty"`
@@ -80,13 +86,14 @@ func prescriptionsIn(all []plan.Prescription, t *trail) []prescriptionJSON {
 
 func weekIn(w plan.WeekDose, t *trail) weekJSON {
 	out := weekJSON{Week: w.Week, Starts: w.Starts, Due: w.Due,
-		Sets: w.Dose.Sets, Reps: w.Dose.Reps, Reserve: w.Dose.Reserve, Hold: jsonOptional(w.Dose.HoldFor), TimesADay: w.Dose.TimesADay,
+		Sets: w.Dose.Sets, Reps: w.Dose.Reps, RepsTo: w.Dose.RepsTo, Reserve: w.Dose.Reserve, Hold: jsonOptional(w.Dose.HoldFor), TimesADay: w.Dose.TimesADay,
 		Minutes: w.Dose.Minutes, Contacts: w.Dose.Contacts, Rest: jsonOptional(w.Dose.Rest),
-		Plates: knownNumber(w.Plates), Moved: knownNumber(w.Moved), Range: bendPair(w.Range), RangeBy: w.RangeBy, Share: knownNumber(w.Share), Implied: knownNumber(w.Implied),
-		Pin: w.NearPin, FindYourWeight: w.FindYourWeight, Why: w.Why, Basis: t.id(w.Plates.Step())}
+		Plates: knownNumber(w.Plates), Moved: knownNumber(w.Moved), Range: bendPair(w.Range), RangeBy: w.RangeBy.String(), Share: knownNumber(w.Share), Implied: knownNumber(w.Implied),
+		Pin: w.NearPin, FindYourWeight: w.FindYourWeight, Why: w.Why.String(), Basis: t.id(w.Plates.Step())}
 	if out.Basis == "" {
 		out.Basis = t.id(w.Moved.Step())
 	}
+	out.WorkFor, out.Rounds, out.Effort, out.Talk = jsonOptional(w.Dose.WorkFor), w.Dose.Rounds, w.Dose.Effort, w.Dose.Talk
 	out.AskedReps, out.Stretch, out.HoldAt, out.Pressure = w.AskedReps, knownNumber(w.Stretch), knownNumber(w.HoldAt), knownNumber(w.Pressure)
 	for _, s := range w.Each {
 		out.Each = append(out.Each, setJSON{knownNumber(s.Plates), s.Reps})
@@ -100,7 +107,7 @@ func weekIn(w plan.WeekDose, t *trail) weekJSON {
 func droppedIn(all []plan.Dropped) []droppedJSON {
 	out := []droppedJSON{}
 	for _, d := range all {
-		out = append(out, droppedJSON(d))
+		out = append(out, droppedJSON{d.Slot, d.Exercise, d.Side, d.Week, d.Because.String(), d.Empty, d.Paused})
 	}
 	return out
 }

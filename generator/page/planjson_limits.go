@@ -77,7 +77,7 @@ func allowanceIn(a unit.Allowance) allowanceJSON {
 }
 
 func symptomsIn(s plan.Symptoms) symptomsJSON {
-	out := symptomsJSON{Action: s.Action, Because: s.Because, Level: s.Level, Exercises: s.Exercises, On: s.On}
+	out := symptomsJSON{Action: s.Action, Because: s.Because.String(), Level: s.Level, Exercises: s.Exercises, On: s.On}
 	if s.Held != nil {
 		out.Held = &heldJSON{s.Held.From, s.Held.By, s.Held.Reason}
 	}
@@ -85,7 +85,7 @@ func symptomsIn(s plan.Symptoms) symptomsJSON {
 		out.Action = plan.NoAction
 	}
 	for _, sig := range s.Signals {
-		out.Signals = append(out.Signals, signalJSON{sig.Action, sig.Level, sig.Exercise, sig.On, sig.Because, sig.Code})
+		out.Signals = append(out.Signals, signalJSON{sig.Action, sig.Level, sig.Exercise, sig.On, sig.Because.String(), sig.Code})
 	}
 	return out
 }

@@ -16,7 +16,7 @@ func (d *desk) prescribed() Part {
 	if len(d.p.Prescriptions) == 0 {
 		return d.part("prescribed", d.note("nothing-prescribed"))
 	}
-	nodes := []Node{d.note("week-note")}
+	nodes := append([]Node{d.note("week-note")}, d.lighterWeeks()...)
 	for _, pr := range d.p.Prescriptions {
 		nodes = append(nodes, d.prescription(pr))
 	}
@@ -39,6 +39,8 @@ func (d *desk) prescription(pr plan.Prescription) Node {
 		d.labelled("from-isometric", d.fromIsometric(pr.FromIsometric)),
 		d.labelled("cuff", d.cuffed(pr)),
 		d.labelled("current", d.stimulated(pr)),
+		d.labelled("cautions", strings.Join(pr.Exercise.Cautions, "; ")),
+		d.labelled("not-for", strings.Join(pr.Exercise.NotFor, "; ")),
 	), d.weeks(pr)}
 	if lines := d.doseSums(pr); len(lines) > 0 {
 		nodes = append(nodes, bullets("sum", lines...))
@@ -159,9 +161,9 @@ func (d *desk) weekOf(w plan.WeekDose, loaded bool) []string {
 
 func (d *desk) rangeOf(w plan.WeekDose) string {
 	if w.NearPin == 0 {
-		return nonEmpty(", ", d.reach(w.Range), w.RangeBy)
+		return nonEmpty(", ", d.reach(w.Range), d.reason(w.RangeBy))
 	}
-	return nonEmpty(", ", d.reach(w.Range), w.RangeBy, d.say("pin", "number", w.NearPin, "bend", degreesText(w.PinDeg)))
+	return nonEmpty(", ", d.reach(w.Range), d.reason(w.RangeBy), d.say("pin", "number", w.NearPin, "bend", degreesText(w.PinDeg)))
 }
 
 // plates is what is put on or pinned, and where it hangs.
@@ -190,7 +192,11 @@ func (d *desk) dose(x program.Dose) string {
 		}
 	}
 	add("dose-sets", x.Sets)
-	add("dose-reps", x.Reps)
+	if x.RepsTo != nil {
+		all = append(all, d.say("dose-reps-to", "from", number(x.Reps), "to", number(x.RepsTo)))
+	} else {
+		add("dose-reps", x.Reps)
+	}
 	add("dose-reserve", x.Reserve)
 	if x.HoldFor != nil {
 		all = append(all, d.say("dose-hold", "n", resultNumber(float64(*x.HoldFor))))
@@ -198,6 +204,14 @@ func (d *desk) dose(x program.Dose) string {
 	add("dose-times", x.TimesADay)
 	add("dose-minutes", x.Minutes)
 	add("dose-contacts", x.Contacts)
+	add("dose-rounds", x.Rounds)
+	if x.WorkFor != nil {
+		all = append(all, d.say("dose-work", "n", resultNumber(float64(*x.WorkFor))))
+	}
+	add("dose-effort", x.Effort)
+	if x.Talk != "" {
+		all = append(all, d.word("talk", string(x.Talk)))
+	}
 	if x.Rest != nil {
 		all = append(all, d.say("dose-rest", "n", resultNumber(float64(*x.Rest))))
 	}
@@ -214,7 +228,7 @@ func (d *desk) doseOf(w plan.WeekDose) string {
 
 // doseSums is the chain of the loads: the first week down to what was typed, later weeks only what is new in them.
 func (d *desk) doseSums(pr plan.Prescription) []string {
-	c := &chain{}
+	c := d.newSums()
 	var lines []string
 	for _, w := range pr.Weeks {
 		lines = append(lines, sums(c, doseSteps(w)...)...)

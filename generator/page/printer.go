@@ -1,8 +1,6 @@
 package page
 
 import (
-	"crypto/sha256"
-	"encoding/base64"
 	"fmt"
 	html "html/template"
 	"io/fs"
@@ -22,13 +20,15 @@ var allowed = []string{"default", "dict", "empty", "indent", "join", "list", "re
 
 // Printer turns views into HTML and Markdown. It may be used by many at once.
 type Printer struct {
-	html   *html.Template
-	text   *text.Template
-	style  html.CSS
-	policy string
+	html    *html.Template
+	text    *text.Template
+	style   html.CSS
+	styled  string             // hash of the style
+	scripts map[string]html.JS // by the kind of page
+	logo    html.URL           // of the clinic, in the page itself; empty: none
 }
 
-// NewPrinter reads page.html.tmpl, page.md.tmpl, parts/ and style/ from layers of templates, the first on top.
+// NewPrinter reads page.html.tmpl, page.md.tmpl, parts/, style/ and script/ from layers of templates, the first on top.
 func NewPrinter(layers ...fs.FS) (*Printer, error) {
 	files, err := gather(layers)
 	if err != nil {
@@ -38,12 +38,12 @@ func NewPrinter(layers ...fs.FS) (*Printer, error) {
 	if err != nil {
 		return nil, err
 	}
-	sum := sha256.Sum256([]byte(style))
-	p := &Printer{style: html.CSS(style),
-		html: html.New("html").Funcs(html.FuncMap(sprigs())).Funcs(html.FuncMap{"inline": inHTML}),
-		text: text.New("md").Funcs(sprigs()).Funcs(text.FuncMap{"inline": inMarkdown, "line": escapedStart, "number": numbered}),
-		policy: "default-src 'none'; style-src 'sha256-" + base64.StdEncoding.EncodeToString(sum[:]) +
-			"'; base-uri 'none'; form-action 'none'"}
+	p := &Printer{html: html.New("html").Funcs(html.FuncMap(sprigs())).Funcs(html.FuncMap{"inline": inHTML}),
+		text: text.New("md").Funcs(sprigs()).Funcs(text.FuncMap{"inline": inMarkdown, "line": escapedStart, "number": numbered})}
+	p.wear(style, "")
+	if p.scripts, err = files.scripts(); err != nil {
+		return nil, err
+	}
 	for _, name := range slices.Sorted(maps.Keys(files)) {
 		if err := p.parse(name, files[name]); err != nil {
 			return nil, err
@@ -53,6 +53,29 @@ func NewPrinter(layers ...fs.FS) (*Printer, error) {
 		return nil, fmt.Errorf("templates: page.html.tmpl or page.md.tmpl is missing; both must be there")
 	}
 	return p, nil
+}
+
+// Wear lays a clinic's look over the style. It is called before the printer is used, if at all.
+func (p *Printer) Wear(l Look) { p.wear(string(p.style)+"\n"+l.css(), l.logo()) }
+
+// Poor are the pairs of colours that cannot be read well, with the clinic's look and style on.
+func (p *Printer) Poor() []PoorPair { return poor(string(p.style)) }
+
+// wear sets the style and the picture.
+func (p *Printer) wear(style string, logo html.URL) {
+	p.style, p.styled, p.logo = html.CSS(style), hashed(style), logo
+}
+
+// policy lets in the style, the picture and one script, and nothing else.
+func (p *Printer) policy(script html.JS) string {
+	says := "default-src 'none'; style-src '" + p.styled + "'; base-uri 'none'; form-action 'none'"
+	if script != "" {
+		says += "; script-src '" + hashed(string(script)) + "'"
+	}
+	if p.logo != "" {
+		says += "; img-src data:"
+	}
+	return says
 }
 
 func (p *Printer) parse(name, body string) (err error) {
@@ -92,7 +115,7 @@ func gather(layers []fs.FS) (sources, error) {
 		if layer == nil {
 			continue
 		}
-		for _, pattern := range []string{"*.tmpl", "parts/*.tmpl", "style/*.css"} {
+		for _, pattern := range []string{"*.tmpl", "parts/*.tmpl", "style/*.css", "script/*.js"} {
 			names, err := fs.Glob(layer, pattern)
 			if err != nil {
 				return nil, err

@@ -311,6 +311,24 @@ func sampleTouch() *plan.Plan {
 	return p
 }
 
+// sampleClock has doses by the clock, a lighter week, a note, a reason to stop, a measurement that is due and the end of a program.
+func sampleClock() *plan.Plan {
+	p, e := samplePlan(), sampleExercises()
+	p.Stage.Set = &program.Phase{ID: "ride", Aim: "Less pain, more go.", Notes: []string{"why"}, Deloads: []program.Deload{{Weeks: []int{7}, SetsPercent: 60, LoadPercent: 90, Standing: unit.CommonPractice}}}
+	p.Program.Notes = []*program.Note{{ID: "why", Title: "Riding at ease", Short: "A calm ride helps the knee. So part of it is easy."}}
+	p.Program.Stops = []program.Stop{{Urgency: program.Today, Says: "The kneecap sits at the side."}}
+	p.Program.End = &program.End{Says: "Keep on riding.", Standing: unit.ToolDefault}
+	p.End = &plan.EndState{Criteria: []plan.Criterion{{ID: "end.pain", Of: "end", Measure: "pain", State: plan.NotTested}}, Missing: []string{"end.pain", "end.time"}, NotBefore: day("2026-06-01")}
+	p.Retest = &plan.Retest{EveryWeeks: 6, Due: day("2026-03-30")}
+	hard := program.Dose{Rounds: n(6), WorkFor: sec(60), Rest: sec(120), Effort: n(7)}
+	p.Prescriptions = nil
+	for _, dose := range []program.Dose{hard, {Minutes: n(20), Talk: program.WholeSentences}, {Sets: n(3), WorkFor: sec(30), Rest: sec(30), Effort: n(4)}, {WorkFor: sec(90), Talk: program.FewWords}} {
+		p.Prescriptions = append(p.Prescriptions, plan.Prescription{Exercise: e["wall-sit"], Side: unit.Both, Role: "both", Sessions: []string{"a"},
+			Weeks: sampleDoses(p.Block.Starts, dose, func(int, *plan.WeekDose) {}, 1, 2, 3, 4)})
+	}
+	return p
+}
+
 func samples() map[string]*plan.Plan {
 	step := samplePlan()
 	step.Symptoms = plan.Symptoms{Action: plan.StepBack, Level: "exercise", Exercises: []string{"leg-press-single"}}
@@ -319,5 +337,5 @@ func samples() map[string]*plan.Plan {
 	hop.Prescriptions = []plan.Prescription{{Exercise: sampleExercises()["hop-and-stick"], Side: unit.Right, Role: "index", Sessions: []string{"a"},
 		Weeks: sampleDoses(hop.Block.Starts, program.Dose{Sets: n(3), Reps: n(5), Contacts: n(15), Reserve: n(0)}, func(int, *plan.WeekDose) {}, 1, 2, 3, 4)}}
 	return map[string]*plan.Plan{"later": samplePlan(), "early": sampleEarly(), "bare": sampleBare(), "step-back": step, "hop": hop,
-		"donor": sampleDonor(), "both": sampleBoth(), "young": sampleYoung(), "touch": sampleTouch()}
+		"donor": sampleDonor(), "both": sampleBoth(), "young": sampleYoung(), "touch": sampleTouch(), "clock": sampleClock()}
 }

@@ -25,6 +25,15 @@ func (s sheet) word(set, value string, pairs ...any) string {
 	return value
 }
 
+// reason is what the core says, in the words of the page; several stand one after another.
+func (s sheet) reason(all ...basis.Said) string { return s.w.Reasons(all...) }
+
+// outcome is a result in the words of the page.
+func (s sheet) outcome(step *basis.Step) string { return outcome(s.newSums().inWords(step)) }
+
+// newSums is an empty chain in the words of the page.
+func (s sheet) newSums() *chain { return &chain{say: s.w.Reason} }
+
 var dashes = strings.NewReplacer(" ", "-", "+", "")
 
 func (s sheet) part(id string, nodes ...Node) Part {

@@ -1,7 +1,7 @@
 package page
 
 import (
-	"slices"
+	"cmp"
 	"strconv"
 	"strings"
 
@@ -13,6 +13,7 @@ func (h handout) smallPrint() Part {
 	w := h.w
 	return h.part("small-print", w.Say("small.title"),
 		bullets("", w.Say("small.only-you"), w.Say("small.no-visit"), h.firstWord(), w.Say("small.no-send"), h.smallYoung()),
+		h.reasons(),
 		h.sources(),
 		paragraph("plan-id", w.Say("small.plan", "id", h.planID(), "version", h.Tool)))
 }
@@ -30,29 +31,32 @@ func (h handout) planID() string {
 	return strings.Join([]string{h.Client.Code, strconv.Itoa(h.Block.Number), h.AsOf.String()}, "/")
 }
 
-// sources are the works that this plan rests on.
+// sources are the works that this plan rests on, in one line: who and when. The worksheet has them whole, for whoever looks
+// them up; a client who reads all of them reads less of what to do.
 func (h handout) sources() Node {
 	if h.Program == nil {
 		return Node{}
 	}
-	list := Node{Kind: "list"}
+	var works []string
 	for _, key := range h.SourcesUsed() {
 		if s, known := h.Program.Sources[key]; known {
-			list.Items = append(list.Items, plain(cited(s)))
+			works = append(works, h.shortly(s))
 		}
 	}
-	if len(list.Items) == 0 {
+	if len(works) == 0 {
 		return Node{}
 	}
-	return group("sources", h.w.Say("small.sources"), 3, list)
+	return group("sources", h.w.Say("small.sources"), 3, paragraph("works", strings.Join(works, "; ")+"."), paragraph("works", h.w.Say("small.in-full")))
 }
 
-// cited writes a source as its bibliography entry says it.
-func cited(s program.Source) string {
-	parts := []string{s.By, s.Title, s.In}
-	if s.Year > 0 {
-		parts = slices.Insert(parts, 1, strconv.Itoa(s.Year))
+// shortly names a work by its first author, or by its title, and its year.
+func (h handout) shortly(s program.Source) string {
+	name, _, more := strings.Cut(cmp.Or(s.By, s.Title), ",")
+	if more && s.By != "" {
+		name = h.w.Say("small.and-others", "name", name)
 	}
-	parts = slices.DeleteFunc(parts, func(p string) bool { return p == "" })
-	return strings.Join(parts, ". ")
+	if s.Year > 0 {
+		name += " " + strconv.Itoa(s.Year)
+	}
+	return name
 }

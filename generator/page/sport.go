@@ -37,5 +37,5 @@ func (h handout) laterSteps() string {
 	for _, a := range steps[1:] {
 		names = append(names, a.Activity.Title)
 	}
-	return h.w.Say("activity.steps", "steps", h.w.Join(names))
+	return h.w.Say("activity.steps", "steps", h.w.Each(names))
 }

@@ -28,8 +28,11 @@ func (h handout) stop() Part {
 	w := h.w
 	today := append(append([]string{}, flagsEarly...), flagsLater...)
 	lead := w.Say("stop.lead-early")
-	switch late := h.weeksSince() >= firstWeeks; {
-	case late || h.unhurt() && !h.injured():
+	switch late := h.weeksSince() >= h.firstSigns(); {
+	case h.onlyBegan():
+		today = append(append([]string{}, flagsLater...), flagsEarly...)
+		lead = w.Say("stop.lead-start")
+	case late:
 		today = append(append([]string{}, flagsLater...), flagsEarly...)
 		lead = w.Say("stop.lead-later")
 	case h.unhurt():
@@ -46,14 +49,38 @@ func (h handout) stop() Part {
 	)
 }
 
+// onlyBegan reports whether weeks count from the day on which a program began: no injury and no operation is that new.
+func (h handout) onlyBegan() bool { return h.Event != nil && h.Event.Kind == "start" }
+
+// firstSigns is for how many weeks clots and infection lead the list: the program's word, else rules 31.
+func (h handout) firstSigns() int {
+	if h.Program != nil && h.Program.FirstSignsWeeks != nil {
+		return *h.Program.FirstSignsWeeks
+	}
+	return firstWeeks
+}
+
 // level is one level of urgency: whom to call, then the signs.
 func (h handout) level(id string, flags []string, call []Node) Node {
 	signs := make([]string, len(flags))
 	for i, f := range flags {
 		signs[i] = h.w.Say("flag." + f)
 	}
-	nodes := append(append([]Node{}, call...), bullets("signs", signs...))
+	nodes := append(append([]Node{}, call...), bullets("signs", append(h.signsOfProgram(id), signs...)...))
 	return group("stop stop-"+id, h.w.Say("stop."+id), 3, nodes...)
+}
+
+// signsOfProgram are the reasons to stop that the program adds to a level.
+func (h handout) signsOfProgram(level string) (signs []string) {
+	if h.Program == nil {
+		return nil
+	}
+	for _, s := range h.Program.Stops {
+		if string(s.Urgency) == level {
+			signs = append(signs, s.Says)
+		}
+	}
+	return signs
 }
 
 // weeksSince is the full weeks since the event on the block's first day.

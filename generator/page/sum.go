@@ -1,9 +1,11 @@
 package page
 
 import (
+	"slices"
 	"strings"
 
 	"paceleaf/generator/basis"
+	"paceleaf/generator/unit"
 )
 
 // The writing of sums knows no language: names, numbers, units and five signs, so that the terminal and the worksheet
@@ -16,7 +18,7 @@ import (
 //	knee-extension.lsi = — not tested   (symmetry; definition in Gokeler 2017)
 
 // Sum prints one step as a sum that can be redone by hand.
-func Sum(s *basis.Step) string { return sumAt(s, nil) }
+func Sum(s *basis.Step) string { return (&chain{}).sum(s) }
 
 // Chain prints a step and all below it: the result first, what it was made of indented below, each step once.
 // line looks up the line of a typed value; it may be nil.
@@ -27,6 +29,7 @@ func Chain(s *basis.Step, line func(basis.Origin) int) []string {
 // chain prints steps that have not been printed before.
 type chain struct {
 	line func(basis.Origin) int
+	say  func(basis.Said) string // nil: in English, as the terminal does
 	seen map[string]bool
 }
 
@@ -41,7 +44,7 @@ func (c *chain) below(s *basis.Step, depth int, lines []string) []string {
 	if s == nil {
 		return lines
 	}
-	text := sumAt(s, c.line)
+	text := c.sum(s)
 	if c.seen[text] {
 		return lines
 	}
@@ -53,32 +56,65 @@ func (c *chain) below(s *basis.Step, depth int, lines []string) []string {
 	return lines
 }
 
-func sumAt(s *basis.Step, line func(basis.Origin) int) string {
+// words says a fragment of the core.
+func (c *chain) words(said basis.Said) string {
+	if c.say == nil {
+		return said.String()
+	}
+	return c.say(said)
+}
+
+func (c *chain) sum(s *basis.Step) string {
 	if s == nil {
 		return ""
 	}
+	s = c.inWords(s)
 	var b strings.Builder
 	if s.ID != "" {
 		b.WriteString(s.ID + " = ")
 	}
 	switch {
 	case s.Refuse:
-		b.WriteString("— " + s.Reason)
-		b.WriteString(remarks(s.By.Name, s.By.Source, s.On.String()))
+		b.WriteString("— " + c.words(s.Reason))
+		b.WriteString(remarks(c.words(s.By.Name), c.words(s.By.Source), s.On.String()))
 	case s.Typed != "":
-		b.WriteString(asTyped(s) + " — " + standsAt(s.At, line))
-		b.WriteString(remarks(s.On.String(), s.Reason))
+		b.WriteString(asTyped(s) + " — " + standsAt(s.At, c.line))
+		b.WriteString(remarks(s.On.String(), c.words(s.Reason)))
 	default:
 		if sum := filled(s); sum != "" && sum != outcome(s) {
 			b.WriteString(sum + " = ")
 		}
 		b.WriteString(outcome(s))
 		if s.At.File != "" {
-			b.WriteString(" — " + standsAt(s.At, line))
+			b.WriteString(" — " + standsAt(s.At, c.line))
 		}
-		b.WriteString(remarks(beforeCut(s), s.By.Name, s.By.Source, s.On.String(), s.Reason))
+		b.WriteString(remarks(beforeCut(s), c.words(s.By.Name), c.words(s.By.Source), s.On.String(), c.words(s.Reason)))
 	}
 	return b.String()
+}
+
+// calendar are the units that are words and no symbols.
+var calendar = []string{unit.Weeks(0).Unit(), unit.Months(0).Unit()}
+
+// inWords is a step with its units and values that are words, and those of its inputs, in the words of the page.
+func (c *chain) inWords(s *basis.Step) *basis.Step {
+	if c.say == nil || s == nil {
+		return s
+	}
+	worded := func(s *basis.Step) *basis.Step {
+		if s == nil || s.Text == "" && !slices.Contains(calendar, s.Unit) {
+			return s
+		}
+		said := *s
+		said.Unit, said.Text = c.words(basis.Said(s.Unit)), c.words(basis.Said(s.Text))
+		return &said
+	}
+	made := *worded(s)
+	made.From = make([]*basis.Step, len(s.From))
+	for i, from := range s.From {
+		made.From[i] = worded(from)
+	}
+	return &made
 }
 
 // remarks puts what is not empty into brackets at the end of a line.

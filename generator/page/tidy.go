@@ -11,7 +11,7 @@ import (
 // tidy is what both printers print: the same view with its texts on one line each, nothing empty, every table as wide as
 // its head. So no text can begin a line of Markdown that it should not begin, and no letter breaks a page.
 func tidy(v View) View {
-	for _, s := range []*string{&v.Kind, &v.Lang, &v.Dir, &v.Title, &v.Draft, &v.Code, &v.Running} {
+	for _, s := range []*string{&v.Kind, &v.Lang, &v.Dir, &v.Title, &v.Draft, &v.Code, &v.Running, &v.Print} {
 		*s = oneLine(*s)
 	}
 	if v.Dir != "rtl" {
@@ -22,7 +22,7 @@ func tidy(v View) View {
 		parts = append(parts, Part{ID: anchor(p.ID), Title: oneLine(p.Title), Nodes: tidyNodes(p.Nodes)})
 	}
 	v.Parts = parts
-	return v
+	return isolatedIn(v)
 }
 
 func tidyNodes(nodes []Node) (tidied []Node) {
@@ -32,6 +32,9 @@ func tidyNodes(nodes []Node) (tidied []Node) {
 		n.Spans, n.Nodes = tidySpans(n.Spans), tidyNodes(n.Nodes)
 		n.Items, n.Facts = tidyItems(n.Items), tidyFacts(n.Facts)
 		n.Head, n.Rows = tidyTable(n.Head, n.Rows)
+		if !ownPicture.MatchString(n.File) {
+			n.File = ""
+		}
 		if !n.empty() {
 			tidied = append(tidied, n)
 		}
@@ -167,14 +170,21 @@ func oneLine(text string) string { return strings.TrimFunc(squeeze(text), unicod
 // ourPage is a page of a client as the overview finds it.
 var ourPage = regexp.MustCompile(`^(\.\./hand/)?[a-z0-9-]+/(handout|hold|worksheet)\.(html|md)$`)
 
-// destination lets only four kinds of link through: https, a telephone, a place on this page, a page of ours.
+// ofLibrary is a page of the library, from another one of it, and ownPicture a picture of it.
+var (
+	ofLibrary  = regexp.MustCompile(`^(\.\./)?((exercises|programs|notes)/)?[a-z0-9-]+\.html(#[a-z0-9-]+)?$`)
+	ownPicture = regexp.MustCompile(`^(\.\./)?figures/[a-z0-9-]+\.svg$`)
+)
+
+// destination lets only five kinds of link through: https, a telephone, a place on this page, a page of ours for one person, a
+// page of the library.
 func destination(href string) string {
 	switch {
 	case strings.HasPrefix(href, "tel:") && len(href) > 4 && strings.Trim(href[4:], "+"+onlyInThePhones) == "":
 		return href
 	case strings.HasPrefix(href, "#") && anchor(href[1:]) != "":
 		return "#" + anchor(href[1:])
-	case ourPage.MatchString(href):
+	case ourPage.MatchString(href), ofLibrary.MatchString(href):
 		return href
 	case strings.HasPrefix(href, "https://"):
 		if u, err := url.Parse(href); err == nil && u.Host != "" && u.User == nil && strings.IndexFunc(u.Host, notHost) < 0 {

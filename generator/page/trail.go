@@ -140,6 +140,9 @@ func allCriteria(p *plan.Plan) (all []plan.Criterion) {
 	for _, a := range p.Activities {
 		all = withChoices(all, a.Criteria)
 	}
+	if p.End != nil {
+		all = withChoices(all, p.End.Criteria)
+	}
 	return all
 }
 

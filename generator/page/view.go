@@ -13,7 +13,9 @@ type View struct {
 	Draft   string `json:"draft,omitempty"`   // the word and sentence of the draft; empty once signed
 	Code    string `json:"code,omitempty"`    // of the client
 	Running string `json:"running,omitempty"` // the line that every printed page carries: code, side, issue date
+	Print   string `json:"print,omitempty"`   // large, or nothing
 	Parts   []Part `json:"parts"`
+	Diary   *Diary `json:"diary,omitempty"` // of a handout: what its script works with
 }
 
 // Part is a section of a page with its own heading.
@@ -25,7 +27,7 @@ type Part struct {
 
 // Node is one thing in a part. Kind says which fields count.
 type Node struct {
-	Kind    string   `json:"kind"`            // text, list, facts, table, group, fold, figure, grid
+	Kind    string   `json:"kind"`            // text, list, facts, table, group, fold, figure, grid, cards, thumb
 	Class   string   `json:"class,omitempty"` // what it is for the reader: lead, note, stop-emergency, leg-operated, exercise, dose …
 	ID      string   `json:"id,omitempty"`    // anchor
 	Title   string   `json:"title,omitempty"` // of group (heading), fold (its closed line), table (caption), figure (which leg, which weeks)
@@ -40,6 +42,7 @@ type Node struct {
 	Says    string   `json:"says,omitempty"`  // of figure: what it shows, in words
 	Drawing *Drawing `json:"drawing,omitempty"`
 	Chart   *Chart   `json:"chart,omitempty"` // of figure: what is drawn from numbers
+	File    string   `json:"file,omitempty"`  // of thumb: the picture's own file in the library
 }
 
 // Span is a run of text.

@@ -29,6 +29,8 @@ func TestFirstWeeksAlwaysSayHowToWalk(t *testing.T) {
 	const untold, brace, crutchesOnStairs = "Walk as your surgeon's note says. Until you know, use your crutches.", "Until you know, keep it on.", "Hold the rail and a crutch."
 	late := unlimited()
 	late.Event.Date = late.Block.Starts.AddWeeks(-firstWeeks)
+	unasked := ruledBy(unlimited(), unit.Brace, true)
+	unasked.Limits[len(unasked.Limits)-1].SetBy = "program"
 	injured := unlimited()
 	injured.Event.Kind = client.Injury
 	for _, c := range []struct {
@@ -39,8 +41,9 @@ func TestFirstWeeksAlwaysSayHowToWalk(t *testing.T) {
 	}{
 		{"no limit", unlimited(), []string{untold, brace, crutchesOnStairs}, nil, "day 6 without a word from the surgeon"},
 		{"limit", ruledBy(unlimited(), unit.WeightBearing, false), []string{"Put no weight on your"}, []string{untold}, "the limit says it"},
-		{"free", ruledBy(unlimited(), unit.WeightBearing, true), []string{"You may put your weight on your"}, []string{untold, crutchesOnStairs}, "the surgeon has allowed it"},
-		{"brace free", ruledBy(unlimited(), unit.Brace, true), []string{untold}, []string{brace}, "the surgeon wants no brace"},
+		{"free", ruledBy(unlimited(), unit.WeightBearing, true), []string{"You may put your weight on your", "Keep your crutches until you walk without a limp.", "One step at a time, hold the rail."}, []string{untold, crutchesOnStairs}, "the surgeon has allowed it"},
+		{"brace free", ruledBy(unlimited(), unit.Brace, true), []string{untold, "You need no brace."}, []string{brace, "Were you given a brace?"}, "the surgeon wants no brace"},
+		{"brace not asked for", unasked, []string{"Were you given a brace? Wear it as you have been told. If not, you need none."}, []string{brace, "You need no brace."}, "no surgeon has said it"},
 		{"injury", injured, []string{"Walk as you have been shown. Until you know, use your crutches."}, []string{"surgeon's note"}, "nobody has operated"},
 		{"week 6", late, nil, []string{untold, brace}, "only in the first weeks"},
 	} {

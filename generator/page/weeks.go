@@ -35,7 +35,7 @@ func (h handout) week(week plan.Week) Node {
 	w := h.w
 	says, class := w.Say("weeks.due"), "week due"
 	if week.Number > 1 {
-		says, class = w.Say("weeks.ceiling"), "week ceiling"
+		says, class = "", "week ceiling" // said once, above all weeks
 	}
 	list := Node{Kind: "list", Class: "days"}
 	for _, name := range h.daily(week.Number) {
@@ -49,6 +49,9 @@ func (h handout) week(week plan.Week) Node {
 	nodes := []Node{paragraph("how", says), list}
 	if len(list.Items) == 0 {
 		nodes = []Node{paragraph("how", w.Say("weeks.none"))}
+	}
+	if h.Stage.Set != nil && h.Stage.Set.DeloadIn(week.PhaseWeek) != nil {
+		nodes = append(nodes, paragraph("note", w.Say("weeks.lighter")))
 	}
 	if week.Away != nil {
 		nodes = append(nodes, h.awayNote(week.Away))
@@ -110,7 +113,7 @@ func (h handout) inSessions() Node {
 				titles = append(titles, m.Exercise.Title)
 			}
 		}
-		facts.Facts = append(facts.Facts, fact(h.sessionWithLength(id), h.w.Join(titles)))
+		facts.Facts = append(facts.Facts, fact(h.sessionWithLength(id), h.w.Each(titles)+"."))
 	}
 	return facts
 }

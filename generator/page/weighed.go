@@ -22,7 +22,7 @@ func (d *desk) weighed() Part {
 		table.row(class, d.kinds(l.Kind, l.On), d.legOfLimit(l.Side), d.allows(l), d.wins(l), d.w.Day(l.From), d.liftsOn(l), d.setBy(l),
 			nonEmpty(", ", l.Source, d.word("standing", string(l.Standing))), nonEmpty("; ", l.Reason, l.Note), standsAt(l.At, nil))
 	}
-	c := &chain{}
+	c := d.newSums()
 	var lines []string
 	for _, l := range d.p.Limits {
 		lines = append(lines, sums(c, l.PartLoad.Step())...)

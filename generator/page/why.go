@@ -96,7 +96,7 @@ func (t *trail) named() (ids []string) {
 // worth is the value of a step in a list, or why there is none.
 func worth(s *basis.Step) string {
 	if s.Refuse {
-		return "— " + s.Reason
+		return "— " + s.Reason.String()
 	}
 	return outcome(s)
 }

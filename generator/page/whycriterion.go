@@ -32,12 +32,16 @@ func whyCriterion(c plan.Criterion) []string {
 	}
 	add("found", foundIn(c))
 	add("wanted", wantedIn(c))
+	part := "one of"
+	if c.Together {
+		part = "all of"
+	}
 	for _, choice := range c.Any {
-		add("one of", choice.ID+": "+criterionWorth(choice))
+		add(part, choice.ID+": "+criterionWorth(choice))
 	}
 	add("tested on", c.On.String())
 	add("near", nearIn(c))
-	add("because", nonEmpty("; ", c.Reason, c.Doubt))
+	add("because", basis.Listed(c.Reason, c.Doubt).String())
 	if c.Waived != nil {
 		add("waived by", c.Waived.By+": "+c.Waived.Reason)
 	}
@@ -53,7 +57,7 @@ func foundIn(c plan.Criterion) string {
 	case c.Found == nil:
 		return ""
 	case c.Found.Refuse:
-		return "— " + c.Found.Reason
+		return "— " + c.Found.Reason.String()
 	}
 	return outcome(c.Found)
 }
@@ -64,6 +68,8 @@ func wantedIn(c plan.Criterion) string {
 		floor = "not before " + c.NotBefore.String()
 	}
 	switch {
+	case c.Together:
+		return "all of them"
 	case len(c.Any) > 0:
 		return "any one"
 	case c.Sense == "":

@@ -30,7 +30,7 @@ func (t *trail) list(p *plan.Plan, criteria map[string]plan.Criterion, asked []s
 	var pauses []string
 	for _, d := range p.Dropped {
 		if id := pausedOf(d); d.Paused && value[id] == "" {
-			value[id] = "— " + d.Because
+			value[id] = "— " + d.Because.String()
 			pauses = append(pauses, id)
 		}
 	}

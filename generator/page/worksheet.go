@@ -14,7 +14,7 @@ import (
 // Worksheet is the page that the therapist decides by; it never leaves the desk. Every number on it can be redone by hand
 // from the page itself, down to the file and key in which the first of them was typed.
 func Worksheet(p *plan.Plan, w *words.Words) View {
-	d := &desk{sheet: sheet{w}, p: p}
+	d := &desk{sheet: sheet{w}, p: p, tests: chain{say: w.Reason}}
 	code := p.Client.Code
 	v := View{
 		Format: 1, Kind: "worksheet", Lang: w.Lang, Dir: w.Dir, Code: code,
@@ -22,7 +22,7 @@ func Worksheet(p *plan.Plan, w *words.Words) View {
 		Draft:   d.say("draft"),
 		Running: d.say("worksheet-running", "code", code, "day", w.Day(p.AsOf)),
 		Parts: []Part{d.deskHead(), d.attention(), d.asked(), d.goals(), d.cameBack(), d.charts(), d.bothLegs(), d.changes(), d.trends(), d.groups(), d.prescribed(), d.passedOver(), d.weighed(), d.deviations(),
-			d.deskDates(), d.named(), d.signOff(), d.earlier(), d.typedIn()},
+			d.deskDates(), d.named(), d.cert(), d.signOff(), d.earlier(), d.typedIn()},
 	}
 	v.Parts = slices.DeleteFunc(v.Parts, func(p Part) bool { return len(kept(p.Nodes)) == 0 })
 	return v
@@ -47,8 +47,10 @@ func (d *desk) deskHead() Part {
 		d.labelled("week", weekSince(d, e)),
 		d.labelled("stage", d.stage()),
 		d.labelled("earned", phaseTitle(p.Stage.Earned)),
+		d.labelled("measure", d.remeasure()),
 		d.labelled("asked-by", d.therapist(p.Block.By)),
-	), d.note("how-to-read"))
+		d.labelled("delivery", nonEmpty(", ", d.word("delivery", string(p.Block.Delivery)), d.word("supervised", string(p.Block.Supervised)))),
+	), d.note("on-paper"), d.note("how-to-read"))
 	head.Title = d.say("worksheet-title", "code", p.Client.Code, "block", p.Block.Number)
 	return head
 }
@@ -65,7 +67,7 @@ func (d *desk) event() string {
 	if e == nil {
 		return ""
 	}
-	what := nonEmpty(", ", append([]string{d.word("event", string(e.Kind)), e.Procedure, string(e.Graft)}, e.Also...)...)
+	what := nonEmpty(", ", append([]string{d.word("event", string(e.Kind)), e.Procedure, d.reason(basis.Said(e.Graft))}, e.Also...)...)
 	return d.say("event", "what", what, "side", d.word("side", string(e.Side)), "day", d.w.Day(e.Date))
 }
 
@@ -137,7 +139,7 @@ func (d *desk) typedIn() Part {
 		if i := strings.LastIndexByte(at.Key, '['); i > 0 && strings.HasSuffix(at.Key, "]") {
 			at.Key = at.Key[:i]
 		}
-		typed, kept := cmp.Or(s.Typed, s.Text), outcome(s)
+		typed, kept := cmp.Or(s.Typed, s.Text), d.outcome(s)
 		if n := len(table.Rows) - 1; n >= 0 && at == last {
 			row := table.Rows[n]
 			row[2].Spans, row[3].Spans = plain(textOf(row[2].Spans)+", "+typed), plain(textOf(row[3].Spans)+", "+kept)

@@ -10,6 +10,7 @@ import (
 	"paceleaf/generator/basis"
 	"paceleaf/generator/client"
 	"paceleaf/generator/plan"
+	"paceleaf/generator/program"
 	"paceleaf/generator/unit"
 )
 
@@ -160,6 +161,7 @@ func TestDeskWordsAreComplete(t *testing.T) {
 		"route": client.Route("").Words(), "event": {"operation", "injury", "start"}, "state": {"met", "not met", "not tested", "out of date", "waived"}, "activity-state": {"closed", "open", "suspended"},
 		"sense": {"at least", "above", "at most", "below"}, "level": {"block", "week", "session", "exercise"}, "role": {"operated", "other", "index", "both", "donor"},
 		"date": {"lifts", "loosens", "not-before", "visit", "ends", "away"}, "allows": {"true", "false"}, "night": {"true", "false"}, "goal-state": {"reached", "not yet", "late", "not tested"}, "verdict": {"real change", "within error", "not known"}, "line": {"straight", "log-time", "resistant"}, "rate": {"multiplied", "linear", "early"}, "read": {"source", "second-hand", "from memory"},
+		"delivery": client.Delivery("").Words(), "supervised": client.Supervision("").Words(), "talk": program.Talk("").Words(),
 	} {
 		for _, word := range all {
 			if key := "desk." + set + "-" + dashes.Replace(word); !s.w.Has(key) {
@@ -172,7 +174,7 @@ func TestDeskWordsAreComplete(t *testing.T) {
 // TestDeskSentencesAreUsed: no sentence of desk.toml is left over.
 func TestDeskSentencesAreUsed(t *testing.T) {
 	var code strings.Builder
-	for _, file := range []string{"sheet", "worksheet", "attention", "cameback", "asked", "bothlegs", "deskgoals", "prescribed", "weighed", "passedover", "named", "overview", "overviewcalls", "overviewclient", "othertests", "deskchanges", "desktrends", "deskcharts", "deskgroups", "deskload"} {
+	for _, file := range []string{"sheet", "worksheet", "attention", "cameback", "asked", "bothlegs", "deskgoals", "prescribed", "weighed", "passedover", "named", "overview", "overviewcalls", "overviewclient", "othertests", "deskchanges", "desktrends", "deskcharts", "deskgroups", "deskload", "floor", "retest", "cert", "known"} {
 		data, err := os.ReadFile(file + ".go")
 		if err != nil {
 			t.Fatal(err)
