@@ -18,7 +18,8 @@ import (
 // every room may. There are no others. A new arrow is a decision: write it here and there, with its reason.
 var arrows = map[string][]string{
 	"cmd/paceleaf":      {"generator", "site", "templates", "programs"},
-	"generator":         {"site", "generator/page", "generator/plan", "generator/finding", "generator/program", "generator/client", "generator/words", "generator/source"},
+	"generator":         {"site", "generator/library", "generator/page", "generator/plan", "generator/finding", "generator/program", "generator/client", "generator/words", "generator/source"},
+	"generator/library": {"generator/page", "generator/program", "generator/figure", "generator/words"}, // no clients, no plans: no person
 	"generator/page":    {"generator/words", "generator/plan", "generator/finding", "generator/program", "generator/figure"},
 	"generator/plan":    {"generator/finding", "generator/program", "generator/client", "generator/formula"},
 	"generator/finding": {"generator/client", "generator/formula"},
@@ -50,6 +51,7 @@ var doors = []struct {
 	{"github.com/Masterminds/sprig/", []string{"generator/page"}, "only page prints, through an allow-list"},
 	{"github.com/yuin/goldmark/", []string{"generator/page"}, "only page prints"},
 	{"gonum.org/v1/gonum/", []string{"generator/formula"}, "statistics are formulas"},
+	{"golang.org/x/text/", []string{"generator/words"}, "plurals are words"},
 	{"os", []string{"cmd/paceleaf", "site"}, "only the command and the writer touch the machine"},
 	{"os/", []string{"cmd/paceleaf", "site"}, "only the command and the writer touch the machine"},
 	{"syscall", []string{"site"}, "only the writer touches the machine"},

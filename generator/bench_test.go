@@ -1,6 +1,7 @@
 package generator_test
 
 import (
+	"bytes"
 	"fmt"
 	"io/fs"
 	"maps"
@@ -86,7 +87,7 @@ type copied struct {
 	n     int
 }
 
-func copies(b *testing.B, n int) fs.FS {
+func copies(b testing.TB, n int) fs.FS {
 	demo := demoFiles(b)
 	delete(demo, "days/2026-03-30.csv") // a day sheet is shared and read once
 	var codes []string
@@ -111,7 +112,34 @@ func (c copied) Open(name string) (fs.File, error) {
 	if name == "clients" {
 		return c.list().Open(name)
 	}
+	if strings.Contains(name, "/logs/") && strings.HasSuffix(name, ".json") {
+		return c.log(name)
+	}
 	return c.demo.Open(c.of(name))
+}
+
+// log is a log of the demo under the code of the copy, which the file itself names.
+func (c copied) log(name string) (fs.File, error) {
+	data, err := fs.ReadFile(c.demo, c.of(name))
+	if err != nil {
+		return nil, err
+	}
+	code := func(name string) []byte { return []byte(`"` + strings.Split(name, "/")[1] + `"`) }
+	return fstest.MapFS{name: {Data: bytes.ReplaceAll(data, code(c.of(name)), code(name))}}.Open(name)
+}
+
+// TestCopiesBuild: what the benchmarks build has no mistake.
+func TestCopiesBuild(t *testing.T) {
+	files := copies(t, 16)
+	house, faults := generator.Open(generator.Files{Clinic: files, Programs: programs.FS, Templates: templates.FS, Version: "bench", Shelf: &shelf})
+	if house == nil {
+		t.Fatal(faults)
+	}
+	for _, code := range house.Codes() {
+		if wrong := house.Plan(code).Faults.Wrong(); len(wrong) > 0 {
+			t.Errorf("%s: %v", code, wrong)
+		}
+	}
 }
 
 func (c copied) ReadDir(name string) ([]fs.DirEntry, error) {
@@ -146,5 +174,24 @@ func watchHeap(peak *uint64) (stop func()) {
 	return func() {
 		done.Store(true)
 		<-ended
+	}
+}
+
+// BenchmarkPlanOneClient plans one client of an open house, with a log and a block before it to work out again: what `why` and each
+// turn of a build do before a page is made. Nothing is written.
+func BenchmarkPlanOneClient(b *testing.B) {
+	house, faults := generator.Open(generator.Files{Clinic: demoFiles(b), Programs: programs.FS, Templates: templates.FS, Version: "bench"})
+	if house == nil {
+		b.Fatal(faults)
+	}
+	for _, code := range house.Codes() {
+		b.Run(code, func(b *testing.B) {
+			b.ReportAllocs()
+			for b.Loop() {
+				if done := house.Plan(code); done.Plan == nil {
+					b.Fatal(done.Faults)
+				}
+			}
+		})
 	}
 }

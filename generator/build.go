@@ -17,7 +17,8 @@ import (
 type Report struct {
 	Built, Fresh, Failed, Waiting int // clients; waiting for their first block
 	site.Written
-	Faults source.Faults // mistakes and questions of all clients
+	Library site.Written  // files of the public library
+	Faults  source.Faults // mistakes and questions of all clients
 }
 
 // Build makes the pages of every client into a site: one client is read, planned, rendered, written and forgotten. A
@@ -32,6 +33,10 @@ func (h *House) Build(out *site.Site, workers int, step func(done, of int)) (Rep
 	if b.err != nil {
 		return b.report, b.err
 	}
+	if err := b.library(workers); err != nil {
+		return b.report, err
+	}
+	b.report.Faults.Sort()
 	if err := b.overview(); err != nil {
 		out.Partial() // the earlier overview stays
 		return b.report, err
@@ -146,9 +151,23 @@ func (b *builder) pages(code string, planned Planned) ([]site.File, error) {
 	if err != nil {
 		return nil, err
 	}
+	form, err := b.printer.HTML(b.retest(planned))
+	if err != nil {
+		return nil, err
+	}
 	return append(files,
+		site.File{Path: "desk/" + code + "/retest.html", Data: form},
 		site.File{Path: "desk/" + code + "/worksheet.html", Data: desk},
 		site.File{Path: "desk/" + code + "/plan.json", Data: page.PlanJSON(p)}), nil
+}
+
+// retest is the form for the next measuring day: the booked visit, else the day after the block.
+func (b *builder) retest(planned Planned) page.View {
+	on := planned.Plan.Block.Starts.AddWeeks(planned.Plan.Block.Weeks)
+	if visit := planned.Plan.Block.NextVisit; visit != nil {
+		on = *visit
+	}
+	return page.Retest(planned.Plan, b.due(planned, on), on, b.words)
 }
 
 // both prints a view as HTML and as Markdown.

@@ -2,6 +2,7 @@ package generator
 
 import (
 	"fmt"
+	"strings"
 
 	"paceleaf/generator/source"
 	"paceleaf/generator/unit"
@@ -13,12 +14,25 @@ func (h *House) Check(today unit.Day) (faults source.Faults) {
 		faults = append(faults, h.program(id).faults...)
 	}
 	faults = append(faults, h.unnamed()...)
+	faults = append(faults, h.checkLibrary()...)
 	for _, code := range h.codes {
 		done := h.Plan(code)
 		faults = append(faults, done.Faults...)
 		faults = append(faults, h.future(done, today)...)
+		faults = append(faults, h.overdue(done, today)...)
+		faults = append(faults, h.noteRemarks(done)...)
 	}
 	faults.Sort()
+	return faults
+}
+
+// CheckPages returns questions about the pages of clients: how they read and how much they ask for.
+func (h *House) CheckPages(codes []string) (faults source.Faults) {
+	for _, code := range codes {
+		if done := h.Plan(code); len(done.Faults.Wrong()) == 0 {
+			faults = append(faults, h.Remarks(done)...)
+		}
+	}
 	return faults
 }
 
@@ -35,12 +49,27 @@ func (h *House) unnamed() (faults source.Faults) {
 	}
 	for _, dir := range []string{"programs/phases", "programs/limits", "programs/exercises"} {
 		for _, e := range h.folder.List(dir) {
-			if name := dir + "/" + e.Name; !read[name] {
+			name := dir + "/" + e.Name
+			if toml, isWords := strings.CutSuffix(name, ".md"); isWords && h.isOwn(toml+".toml") && !read[toml+".toml"] {
+				continue // the exercise itself is asked about
+			}
+			if !read[name] {
 				faults.Add(source.Fault{File: name, Ask: true, What: "no program reads this file", Instead: "name it in a program, a phase or a slot, or take it away"})
 			}
 		}
 	}
 	return faults
+}
+
+// overdue asks about a measurement that the program wanted by now.
+func (h *House) overdue(done Planned, today unit.Day) (faults source.Faults) {
+	if done.Plan == nil || done.Plan.Retest == nil || !today.After(done.Plan.Retest.Due) {
+		return nil
+	}
+	r := done.Plan.Retest
+	faults.Add(source.Fault{File: done.Client.At.File, Key: "program", Ask: true, What: fmt.Sprintf("a measurement was due on %s: the program asks for one every %d weeks", r.Due, r.EveryWeeks),
+		Instead: "begin one by: paceleaf start test " + done.Client.Code})
+	return h.located(faults)
 }
 
 // future asks about tests that are dated after today.

@@ -10,7 +10,6 @@ import (
 
 	"paceleaf/generator/basis"
 	"paceleaf/generator/client"
-	"paceleaf/generator/page"
 	"paceleaf/generator/plan"
 	"paceleaf/generator/program"
 	"paceleaf/generator/source"
@@ -59,6 +58,9 @@ func Open(files Files) (*House, source.Faults) {
 	h.Clinic, faults = client.ReadClinic(h.folder)
 	if h.Clinic == nil {
 		return nil, faults
+	}
+	if lang := language(h.Clinic); lang != words.Shipped {
+		h.library.Language = lang
 	}
 	add := func(more source.Faults) { faults = append(faults, more...) }
 	add(h.strangers())
@@ -137,6 +139,9 @@ func (h *House) program(id string) *resolved {
 	r := h.resolved(id)
 	r.once.Do(func() {
 		r.program, r.faults = h.library.Program(id)
+		if r.program != nil {
+			r.faults = append(r.faults, asFaults(plan.Unmeasured(r.program))...)
+		}
 		r.faults = h.located(r.faults)
 		if r.program != nil {
 			r.hash = h.hashProgram(r.program.Files)
@@ -220,8 +225,3 @@ func (h *House) Line(at basis.Origin) int {
 
 // Words are the sentences of the clinic's language.
 func (h *House) Words() *words.Words { return h.words }
-
-// Printer reads the templates, the clinic's own over the shipped.
-func (h *House) Printer() (*page.Printer, error) {
-	return page.NewPrinter(sub(h.Files.Clinic, "templates"), h.Templates)
-}

@@ -2,11 +2,13 @@ package generator_test
 
 import (
 	"bytes"
+	"encoding/json"
 	"io/fs"
 	"maps"
 	"regexp"
 	"slices"
 	"strings"
+	"sync"
 	"testing"
 	"testing/fstest"
 
@@ -192,7 +194,11 @@ func inert(t *testing.T, what string, page []byte) {
 			continue
 		}
 		switch n.Data {
-		case "script", "img", "iframe", "object", "embed", "form", "base":
+		case "script":
+			if !ourScript(t, n) {
+				t.Errorf("%s: a <script> reached the page", what)
+			}
+		case "img", "iframe", "object", "embed", "form", "base":
 			t.Errorf("%s: a <%s> reached the page", what, n.Data)
 		case "svg":
 			if strange := notDrawn(n); strange != "" {
@@ -203,6 +209,75 @@ func inert(t *testing.T, what string, page []byte) {
 			value := strings.ToLower(strings.TrimSpace(a.Val))
 			if strings.HasPrefix(a.Key, "on") || (a.Key == "href" || a.Key == "src") && strings.HasPrefix(value, "javascript:") {
 				t.Errorf("%s: %s=%q reached the page", what, a.Key, a.Val)
+			}
+		}
+	}
+}
+
+// ourScript reports whether a script is the page's own: one that pages of nobody's words have too, or its data, which is
+// JSON and runs nothing.
+func ourScript(t *testing.T, script *html.Node) bool {
+	t.Helper()
+	text := ""
+	if script.FirstChild != nil {
+		text = script.FirstChild.Data
+	}
+	for _, a := range script.Attr {
+		if a.Key == "type" && a.Val == "application/json" {
+			return len(script.Attr) == 2 && json.Valid([]byte(text))
+		}
+	}
+	return len(script.Attr) == 0 && shippedScripts(t)[text]
+}
+
+// shippedScripts are the scripts of pages that hold nothing that a person wrote.
+var shippedScripts = func() func(*testing.T) map[string]bool {
+	var once sync.Once
+	scripts := map[string]bool{}
+	return func(t *testing.T) map[string]bool {
+		once.Do(func() {
+			printer, err := page.NewPrinter(templates.FS)
+			if err != nil {
+				t.Fatal(err)
+			}
+			for _, kind := range []string{"handout", "hold", "worksheet", "overview"} {
+				for _, dated := range []*page.Diary{nil, {}} {
+					out, err := printer.HTML(page.View{Kind: kind, Diary: dated})
+					if err != nil {
+						t.Fatal(err)
+					}
+					root, err := html.Parse(bytes.NewReader(out))
+					if err != nil {
+						t.Fatal(err)
+					}
+					for n := range root.Descendants() {
+						if n.Data == "script" && len(n.Attr) == 0 && n.FirstChild != nil {
+							scripts[n.FirstChild.Data] = true
+						}
+					}
+				}
+			}
+		})
+		return scripts
+	}
+}()
+
+// TestOurScriptIsKnown holds the test above: ours is let through, a stranger's is not.
+func TestOurScriptIsKnown(t *testing.T) {
+	if len(shippedScripts(t)) == 0 {
+		t.Fatal("no page has a script of ours")
+	}
+	for text, want := range map[string]bool{`<script>alert(1)</script>`: false, `<script src="x.js"></script>`: false, `<script type="module">1</script>`: false,
+		`<script type="application/json" id="data">{"a":"b"}</script>`: true, `<script type="application/json" id="data">alert(1)</script>`: false} {
+		root, err := html.Parse(strings.NewReader(text))
+		if err != nil {
+			t.Fatal(err)
+		}
+		for n := range root.Descendants() {
+			if n.Data == "script" {
+				if got := ourScript(t, n); got != want {
+					t.Errorf("%s: %v", text, got)
+				}
 			}
 		}
 	}

@@ -21,7 +21,7 @@ func (h *House) hashShared() string {
 	data, _, _ := h.folder.Read("clinic.toml")
 	sum.Write(data)
 	for _, templates := range []fs.FS{sub(h.Files.Clinic, "templates"), h.Templates} {
-		for _, dir := range []string{".", "parts", "style", "words/" + language(h.Clinic), "words/en-GB"} {
+		for _, dir := range []string{".", "parts", "style", "script", "words/" + language(h.Clinic), "words/en-GB"} {
 			hashFolder(sum, templates, dir)
 		}
 	}

@@ -395,8 +395,8 @@ func widened(base, now *plan.Plan) (wrong []string) {
 func excused(p *plan.Plan, k legWeek, exercise string) bool {
 	return slices.ContainsFunc(p.Dropped, func(d plan.Dropped) bool {
 		return d.Slot == k.slot && d.Exercise == exercise && d.Week == k.week && (d.Side == k.side || d.Side == unit.Both) &&
-			(strings.Contains(d.Because, "lightest weight") || strings.Contains(d.Because, "empty machine") ||
-				strings.Contains(d.Because, "no row of a schedule"))
+			(strings.Contains(d.Because.String(), "lightest weight") || strings.Contains(d.Because.String(), "empty machine") ||
+				strings.Contains(d.Because.String(), "no row of a schedule"))
 	})
 }
 

@@ -19,7 +19,7 @@ func notDrawn(svg *html.Node) string {
 			return "a <" + n.Data + ">"
 		}
 		for _, a := range n.Attr {
-			if !slices.Contains([]string{"id", "class", "d", "cx", "cy", "r", "x", "y"}, a.Key) {
+			if !slices.Contains([]string{"id", "class", "d", "cx", "cy", "r", "x", "y", "data-by", "data-moves"}, a.Key) {
 				return "an attribute " + a.Key
 			}
 		}

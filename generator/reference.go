@@ -2,6 +2,7 @@ package generator
 
 import (
 	"fmt"
+	"paceleaf/generator/page"
 	"path"
 	"strings"
 
@@ -32,7 +33,9 @@ func FileKinds() []FileKind {
 		kindOf[program.Phase]("phase", "programs/phases/ID.toml", "A phase of a program: what earns it, and what is done in it."),
 		kindOf[program.LimitFile]("limits", "programs/limits/ID.toml", "Limits by week."),
 		kindOf[program.Exercise]("exercise", "programs/exercises/ID.toml", "An exercise; its words stand in ID.md beside it."),
+		kindOf[program.Note]("note", "programs/notes/ID.toml", "A note of reasons; its two texts stand in ID.md beside it."),
 		kindOf[program.ErrorFile]("errors", "programs/errors.toml", "What is known of the error of each measure."),
+		kindOf[program.Translation]("translation", "programs/words/LANGUAGE/PATH.toml", "The texts of programs/PATH.toml, and of the Markdown file beside it, in another language."),
 		kindOf[program.Bibliography]("sources", "programs/sources.toml", "The works that programs and limits name."),
 	}
 }
@@ -82,3 +85,6 @@ quotes. A key with a dot may stand in a table of its own too: left.arm_cm = 31 i
 be there; with a dot, only where its table is there. The examples are invented.
 
 `
+
+// TemplateReference is the page of what page templates may use.
+func TemplateReference() string { return page.TemplateReference() }

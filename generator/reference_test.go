@@ -20,18 +20,20 @@ import (
 
 // readAs reads a file as a kind of file: the reader itself, without what is judged of several keys together.
 var readAs = map[string]func(data []byte) source.Faults{
-	"clinic":   reads[client.Clinic],
-	"client":   reads[client.Person],
-	"test":     reads[client.TestDay],
-	"block":    reads[client.Block],
-	"hold":     reads[client.Hold],
-	"log":      readsJSON[client.Log],
-	"program":  reads[program.File],
-	"phase":    reads[program.Phase],
-	"limits":   reads[program.LimitFile],
-	"exercise": reads[program.Exercise],
-	"errors":   reads[program.ErrorFile],
-	"sources":  reads[program.Bibliography],
+	"clinic":      reads[client.Clinic],
+	"client":      reads[client.Person],
+	"test":        reads[client.TestDay],
+	"block":       reads[client.Block],
+	"hold":        reads[client.Hold],
+	"log":         readsJSON[client.Log],
+	"program":     reads[program.File],
+	"phase":       reads[program.Phase],
+	"limits":      reads[program.LimitFile],
+	"exercise":    reads[program.Exercise],
+	"note":        reads[program.Note],
+	"errors":      reads[program.ErrorFile],
+	"sources":     reads[program.Bibliography],
+	"translation": reads[program.Translation],
 }
 
 func reads[T any](data []byte) source.Faults {

@@ -42,7 +42,7 @@ func laid(clinic fs.FS, dir string) string {
 func (h *House) resolved(id string) *resolved {
 	shelf, key := &h.programs, id
 	if h.Shelf != nil {
-		shelf, key = &h.Shelf.programs, id+" "+laid(h.Files.Clinic, "programs")
+		shelf, key = &h.Shelf.programs, id+" "+h.library.Language+" "+laid(h.Files.Clinic, "programs")
 	}
 	made, _ := shelf.LoadOrStore(key, &resolved{})
 	return made.(*resolved)

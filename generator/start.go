@@ -3,6 +3,8 @@ package generator
 import (
 	"fmt"
 	"io/fs"
+	"maps"
+	"slices"
 	"strings"
 
 	"paceleaf/generator/client"
@@ -27,10 +29,35 @@ func (h *House) StartClient(code string) (Started, error) {
 	for i, p := range h.Clinic.Places {
 		places[i] = p.ID
 	}
-	ids := h.library.IDs()
+	begin, programs := h.programsToStart()
 	return scaffold(h.Templates, "client.toml", "clients/"+code+"/client.toml", map[string]string{
-		"code": code, "program": first(ids), "place": first(places), "places": strings.Join(places, ", "), "therapist": h.therapist(""),
+		"code": code, "program": begin, "programs": programs, "place": first(places), "places": strings.Join(places, ", "), "therapist": h.therapist(""),
 	})
+}
+
+// procedureToStart is the procedure that the scaffold of a client begins with.
+const procedureToStart = "acl-reconstruction"
+
+// programsToStart is the program that a scaffold names, and comments that list all, by what their weeks count from.
+func (h *House) programsToStart() (begin, comments string) {
+	ids, by := h.library.IDs(), map[string][]string{}
+	for _, id := range ids {
+		if p := h.program(id).program; p != nil {
+			by[p.CountsFrom] = append(by[p.CountsFrom], id)
+		}
+	}
+	lines := []string{}
+	for _, from := range slices.Sorted(maps.Keys(by)) {
+		event := fmt.Sprintf("procedure = %q", from)
+		if from == string(client.Injury) || from == string(client.Start) {
+			event = fmt.Sprintf("kind = %q", from)
+		}
+		lines = append(lines, fmt.Sprintf("# %s: weeks count from the [[event]] of %s", strings.Join(by[from], ", "), event))
+	}
+	if slices.Contains(ids, procedureToStart) {
+		return procedureToStart, strings.Join(lines, "\n")
+	}
+	return first(ids), strings.Join(lines, "\n")
 }
 
 // StartBlock is the next block of a client: it begins where the last one ends, unless a day is given.
@@ -104,39 +131,53 @@ func (h *House) due(done Planned, on unit.Day) plan.Due {
 	if r.program == nil {
 		return plan.Due{}
 	}
-	return plan.DueTests(r.program, done.Client, on)
+	return plan.DueTests(h.Clinic, r.program, done.Client, on)
 }
 
 // dueLines writes the tests due as lines to uncomment.
 func dueLines(due plan.Due, c *client.Client) []byte {
 	var b strings.Builder
 	line := func(format string, args ...any) { fmt.Fprintf(&b, format+"\n", args...) }
-	value := func(key, last string) {
-		if last == "" {
-			line("#%s =", key)
-			return
+	value := func(v plan.DueValue) {
+		switch {
+		case v.Last != "":
+			line("%-32s # last: %s", "#"+v.Key+" =", v.Last)
+		case v.Like != "":
+			line("%-32s # as in: %s", "#"+v.Key+" =", v.Like)
+		default:
+			line("#%s =", v.Key)
 		}
-		line("%-32s # last: %s", "#"+key+" =", last)
 	}
 	for _, v := range due.Day {
-		value(v.Key, v.Last)
+		value(v)
+	}
+	closed := func(t plan.DueTest) {
+		line("")
+		if t.Closed != "" {
+			line("# Not yet for the operated leg: %s", t.Closed)
+		}
+	}
+	for _, t := range due.Standing {
+		closed(t)
+		line("# %s%s", t.ID, lastOn(t.LastOn))
+		for _, v := range t.Values {
+			v.Key = strings.ReplaceAll(t.ID, "-", "_") + "." + v.Key
+			value(v)
+		}
 	}
 	for _, list := range []struct {
 		name, key string
 		tests     []plan.DueTest
 	}{{"strength", "test", due.Strength}, {"lift", "exercise", due.Lifts}, {"hop", "test", due.Hops}, {"questionnaire", "id", due.Questionnaires}} {
 		for _, t := range list.tests {
-			line("")
-			if t.Closed != "" {
-				line("# Not yet for the operated leg: %s", t.Closed)
-			}
+			closed(t)
 			line("#[[%s]]%s", list.name, lastOn(t.LastOn))
 			line("#%s = %q", list.key, t.ID)
 			if list.name == "strength" && !c.Setups[t.ID].Angle.OK() {
 				line("%-32s # bend of the knee; or once in [setup.%s] of client.toml", "#angle_deg =", t.ID)
 			}
 			for _, v := range t.Values {
-				value(v.Key, v.Last)
+				value(v)
 			}
 		}
 	}

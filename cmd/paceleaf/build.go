@@ -7,6 +7,7 @@ import (
 func (a *app) build() *cobra.Command {
 	var workers int
 	var on string
+	var library bool
 	c := &cobra.Command{
 		Use:   "build",
 		Short: "Make the pages of all clients into a folder",
@@ -15,6 +16,10 @@ func (a *app) build() *cobra.Command {
   OUT/hand/CLIENT/handout.html, handout.md     what the client gets (a draft until it is signed)
   OUT/desk/CLIENT/worksheet.html, plan.json    the therapist's alone
   OUT/desk/overview.html                       all clients: who needs you first, as of today or of --on
+
+and for everybody, without any person in it:
+
+  OUT/library/index.html                       exercises, programs, notes of reasons and sources
 
 Only what has changed is made again. A client with a mistake keeps its earlier pages and is listed; then the exit code is 1.`,
 		Example: "  paceleaf build\n  paceleaf build --clinic saltmarsh --out /media/stick/pages",
@@ -28,11 +33,15 @@ Only what has changed is made again. A client with a mistake keeps its earlier p
 			if err != nil {
 				return err
 			}
+			if library {
+				return a.buildLibrary(house, a.outOf(a.clinic), workers)
+			}
 			return a.buildHouse(house, a.outOf(a.clinic), workers)
 		},
 	}
 	c.Flags().StringVar(&a.outDir, "out", "", "where the pages go (default CLINIC/out)")
 	_ = c.MarkFlagDirname("out")
+	c.Flags().BoolVar(&library, "library", false, "only the library; no client is read")
 	c.Flags().IntVar(&workers, "workers", 0, "how many clients at once (default: one for each core)")
 	c.Flags().StringVar(&on, "on", "", "the day that the overview is for (default today)")
 	a.strictFlag(c)

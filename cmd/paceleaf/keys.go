@@ -16,7 +16,7 @@ func (a *app) keys() *cobra.Command {
 		Short: "Print every key of every file, with an example of each",
 		Long: `Keys prints what may stand in each kind of file: the keys, what each is, in which units, within which bounds or words,
 and an example. It is made from what the reader itself reads by. A FILE-KIND is one of clinic, client, test, block,
-hold, log, program, phase, limits, exercise, errors and sources.
+hold, log, program, phase, limits, exercise, errors and sources; template tells what page templates may use.
 
 With --schemas it writes the same as JSON Schemas, by which an editor completes and checks. start clinic and demo write
 them already; do it again in ` + generator.SchemaFolder + ` of your clinic after an update of Paceleaf.`,
@@ -29,6 +29,10 @@ them already; do it again in ` + generator.SchemaFolder + ` of your clinic after
 			kind := ""
 			if len(given) > 0 {
 				kind = given[0]
+			}
+			if kind == "template" {
+				fmt.Fprint(a.out, generator.TemplateReference())
+				return nil
 			}
 			page, err := generator.Reference(kind)
 			if err != nil {

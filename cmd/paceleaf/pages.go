@@ -43,6 +43,34 @@ func (a *app) buildHouse(house *generator.House, dir string, workers int) (err e
 		fmt.Fprintf(a.out, ", %d with mistakes (earlier pages kept)", report.Failed)
 	}
 	fmt.Fprintf(a.out, "; %s written to %s\n", counted(report.New+report.Changed, "file"), dir)
+	a.libraryLine(report, dir)
+	return wrong
+}
+
+// libraryLine says what became of the public library.
+func (a *app) libraryLine(report generator.Report, dir string) {
+	if n := report.Library.New + report.Library.Changed + report.Library.Removed; n > 0 {
+		fmt.Fprintf(a.out, "library (no person in it): %s written to %s\n", counted(report.Library.New+report.Library.Changed, "file"), filepath.Join(dir, "library"))
+		return
+	}
+	fmt.Fprintln(a.out, "library: unchanged")
+}
+
+// buildLibrary makes the public library alone.
+func (a *app) buildLibrary(house *generator.House, dir string, workers int) (err error) {
+	out, err := site.Open(dir)
+	if err != nil {
+		return err
+	}
+	report, err := house.BuildLibrary(out, workers)
+	if closing := out.Close(); err == nil {
+		err = closing
+	}
+	if err != nil {
+		return err
+	}
+	wrong := a.faults(report.Faults)
+	a.libraryLine(report, dir)
 	return wrong
 }
 

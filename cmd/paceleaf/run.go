@@ -89,7 +89,7 @@ It computes; it decides nothing. A licensed professional reads and signs what it
 	root.PersistentFlags().StringVar(&a.clinic, "clinic", ".", "the clinic's folder")
 	_ = root.MarkPersistentFlagDirname("clinic")
 	root.SetFlagErrorFunc(badFlag)
-	root.AddCommand(a.demo(), a.start(), a.check(), a.build(), a.why(), a.hold(), a.keys(), a.version())
+	root.AddCommand(a.demo(), a.start(), a.check(), a.build(), a.why(), a.hold(), a.floor(), a.keys(), a.version())
 	return root
 }
 

@@ -140,15 +140,16 @@ func uncomment(ts *testscript.TestScript, neg bool, args []string) {
 		key, rest, _ := strings.Cut(offer, "=")
 		value, _, _ := strings.Cut(rest, "#")
 		_, last, _ := strings.Cut(rest, "# last: ")
+		_, like, _ := strings.Cut(rest, "# as in: ")
 		if strings.Contains(offer, "=") && strings.TrimSpace(value) == "" {
-			lines[i] = key + "= " + cmp.Or(last, couldBe[strings.TrimSpace(key)], "5")
+			lines[i] = key + "= " + cmp.Or(last, like, couldBe[strings.TrimSpace(key)], "5")
 		}
 	}
 	ts.Check(os.WriteFile(ts.MkAbs(args[0]), []byte(strings.Join(lines, "\n")), 0o644))
 }
 
 // couldBe are values of a key where 5 could not be one.
-var couldBe = map[string]string{"left": `"20 kg x 8+3"`, "right": `"20 kg x 8+3"`, "both": `"20 kg x 8+3"`, "mass_kg": "70",
+var couldBe = map[string]string{"mass_kg": "70",
 	"angle_deg": "90", "left.peak_n": "[300, 305]", "right.peak_n": "[300, 305]", "left.distance_cm": "[120, 121]", "right.distance_cm": "[120, 121]",
 	"left.time_s": "[2.1, 2.2]", "right.time_s": "[2.1, 2.2]", "left.count": "[40, 41]", "right.count": "[40, 41]", "pain_kind": `"ache"`, "effusion": `"trace"`}
 

@@ -14,14 +14,17 @@ import (
 func (a *app) start() *cobra.Command {
 	c := &cobra.Command{
 		Use:   "start",
-		Short: "Begin a file: clinic, client, test or block",
+		Short: "Begin a file: clinic, client, test, block, program, phase, limit, exercise, note or language",
 		Long: `Start adds one commented file to fill in, and never changes a file that is there. Put your own in the place of
 every "?"; paceleaf check says what is still missing.`,
 		Example: "  paceleaf start client tern-04\n  paceleaf start test tern-04 --on 2026-05-04\n  paceleaf start block tern-04",
 		Args:    verbs,
 		RunE:    func(c *cobra.Command, _ []string) error { return c.Help() },
 	}
-	c.AddCommand(a.startClinic(), a.startClient(), a.startTest(), a.startBlock())
+	c.AddCommand(a.startClinic(), a.startClient(), a.startTest(), a.startBlock(), a.startLanguage())
+	for _, k := range generator.LibraryKinds {
+		c.AddCommand(a.startLibrary(k))
+	}
 	return c
 }
 

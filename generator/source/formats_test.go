@@ -79,7 +79,7 @@ func TestFormatOfTestDay(t *testing.T) {
 	same(t, "load", d.Lifts[0].Left.Plates.Step().Typed, "60 kg")
 	same(t, "place of the load", d.Lifts[0].Left.Plates.Step().At.Key, "lift[0].left")
 	same(t, "reserve of a set to failure", d.Lifts[0].Right.Reserve.OK(), true)
-	same(t, "not tested", d.Hops[0].Left.NotTested, "before week 12 and a repaired meniscus")
+	same(t, "not tested", d.Hops[0].Left.NotTested.String(), "before week 12 and a repaired meniscus")
 	same(t, "zero is a value", d.QuadsLag.OK(), true)
 	same(t, "what is left out is none", d.Right.LacksExtension.OK(), false)
 }

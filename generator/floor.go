@@ -1,0 +1,56 @@
+package generator
+
+import (
+	"paceleaf/generator/page"
+	"paceleaf/generator/source"
+	"paceleaf/generator/unit"
+	"paceleaf/site"
+)
+
+// FloorFile is where the floor sheet lies in the output folder, and floorGroup its group: the next build takes it away,
+// for a sheet of an earlier day, or of plans that have changed, must not lie about.
+const (
+	FloorFile  = "desk/floor.html"
+	floorGroup = "floor"
+)
+
+// Floored is a floor sheet, with who is not on it because the files hold mistakes.
+type Floored struct {
+	Here   int // clients with a session on the day
+	File   site.File
+	Faults source.Faults
+}
+
+// Floor is the sheet of one day for the room in which clients train at once; place narrows it to one place of the clinic.
+// A client whose files hold mistakes stands in Faults and not on the sheet.
+func (h *House) Floor(on unit.Day, place string) (Floored, error) {
+	var made Floored
+	var clients []page.FloorClient
+	for _, code := range h.codes {
+		planned := h.Plan(code)
+		if wrong := planned.Faults.Wrong(); len(wrong) > 0 || planned.Plan == nil {
+			made.Faults = append(made.Faults, wrong...)
+			continue
+		}
+		if c, ok := page.FloorOf(planned.Plan, on, h.words); ok {
+			clients = append(clients, c)
+			if c.Here {
+				made.Here++
+			}
+		}
+	}
+	made.Faults.Sort()
+	printer, err := h.Printer()
+	if err != nil {
+		return made, err
+	}
+	html, err := printer.HTML(page.Floor(h.Clinic, on, place, clients, h.words))
+	made.File = site.File{Path: FloorFile, Data: html}
+	return made, err
+}
+
+// PutFloor writes the sheet beside what a build has made.
+func (h *House) PutFloor(out *site.Site, made Floored) (site.Written, error) {
+	out.Partial()
+	return out.Put(floorGroup, "", []site.File{made.File})
+}
