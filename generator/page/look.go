@@ -107,12 +107,10 @@ func shadesOf(style, theme string) map[string]unit.Colour {
 			around = append(around, strings.TrimSpace(style[start:i]))
 			start = i + 1
 		case '}':
-			body := style[start:i]
 			if n := len(around); n > 0 {
 				if strings.HasSuffix(around[n-1], ":root") && holds(around[:n-1], theme) {
 					from := strings.LastIndex(style[:i], "{")
-					body = style[from:i]
-					for _, m := range customColour.FindAllStringSubmatch(body, -1) {
+					for _, m := range customColour.FindAllStringSubmatch(style[from:i], -1) {
 						shades[m[1]] = unit.Colour(m[2])
 					}
 				}
