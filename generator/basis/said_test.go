@@ -38,7 +38,8 @@ func TestSaid(t *testing.T) {
 
 // TestSaidCompares: two fragments are one where key and values are, so that they key a map and are told once.
 func TestSaidCompares(t *testing.T) {
-	if basis.Say("pain {a}", 2) != basis.Say("pain {a}", 2) || basis.Say("pain {a}", 2) == basis.Say("pain {a}", 3) {
+	one, again, other := basis.Say("pain {a}", 2), basis.Say("pain {a}", 2), basis.Say("pain {a}", 3)
+	if one != again || one == other {
 		t.Error("fragments do not compare by key and values")
 	}
 	key, values := basis.Say("the {a} leg, {b}", unit.Left, 2.5).Parts()
