@@ -15,14 +15,32 @@ func (h *House) Check(today unit.Day) (faults source.Faults) {
 	}
 	faults = append(faults, h.unnamed()...)
 	faults = append(faults, h.checkLibrary()...)
+	faults = append(faults, h.lostKinds()...)
 	for _, code := range h.codes {
 		done := h.Plan(code)
 		faults = append(faults, done.Faults...)
 		faults = append(faults, h.future(done, today)...)
 		faults = append(faults, h.overdue(done, today)...)
 		faults = append(faults, h.noteRemarks(done)...)
+		faults = append(faults, h.noStage(done)...)
 	}
 	faults.Sort()
+	return faults
+}
+
+// weeksWithoutStage is how long after its event a client may be without a recorded stage before it is asked about: the first
+// stage is meant by then. Chosen.
+const weeksWithoutStage = 4
+
+// noStage asks about a client who is planned as in the first weeks, for nobody has recorded a stage.
+func (h *House) noStage(done Planned) (faults source.Faults) {
+	p := done.Plan
+	if p == nil || p.Stage.Recorded || p.Stage.Set == nil || p.Event == nil || p.Stage.WeeksSince < weeksWithoutStage {
+		return nil
+	}
+	faults.Add(source.Fault{File: done.Client.At.File, Line: 1, Ask: true,
+		What:    fmt.Sprintf("no [[stage]] is recorded, so the plan of week %d is that of the first one, %q", p.Stage.WeeksSince, p.Stage.Set.ID),
+		Instead: "record where the client stands: [[stage]] with id, from and by"})
 	return faults
 }
 

@@ -20,12 +20,13 @@ import (
 
 // Files are the three folders that pages are made of: the clinic's own, and what ships with Paceleaf.
 type Files struct {
-	Clinic    fs.FS
-	Programs  fs.FS // shipped; the clinic's programs/ is laid over it
-	Templates fs.FS // shipped; the clinic's templates/ is laid over it
-	Version   string
-	Shelf     *Shelf   // what ships and has been read; nil: it is read for this house alone
-	Today     unit.Day // what the overview calls overdue; zero: nothing. No other page depends on it
+	Clinic         fs.FS
+	Programs       fs.FS // shipped; the clinic's programs/ is laid over it
+	Templates      fs.FS // shipped; the clinic's templates/ is laid over it
+	Version        string
+	Shelf          *Shelf   // what ships and has been read; nil: it is read for this house alone
+	Today          unit.Day // what the overview calls overdue; zero: nothing. No other page depends on it
+	WithoutLibrary bool     // build leaves the library as it is: for tests that look at clients' pages
 }
 
 // House is what all clients of a clinic share, read once. It may be used by many at once.

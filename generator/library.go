@@ -34,6 +34,12 @@ func (h *House) BuildLibrary(out *site.Site, workers int) (Report, error) {
 func (b *builder) library(workers int) error {
 	whole := b.libraryKey()
 	groups := b.libraryGroups()
+	if b.WithoutLibrary {
+		for _, name := range append(groups, libraryGroup) {
+			b.out.Keep(name)
+		}
+		return nil
+	}
 	if b.libraryFresh(whole, groups) {
 		return nil
 	}

@@ -106,7 +106,11 @@ func (h *House) shippedLike(k LibraryKind, written string) string {
 			ids = append(ids, id)
 		}
 	}
-	return "write one of " + strings.Join(source.Closest(written, ids, 3), ", ")
+	near := source.Closest(written, ids, 3)
+	if len(near) == 0 {
+		near = ids // nothing is like it: all of them
+	}
+	return "write one of " + strings.Join(near, ", ")
 }
 
 // digestShown is how many hexadecimal digits of a digest a copy keeps; chosen: enough to see a change, short to read.

@@ -53,6 +53,9 @@ func run(args []string, out, errs io.Writer) int {
 	return exitInput
 }
 
+// testOnlyWithoutLibrary spares scripts that look at clients' pages the making of the library.
+var testOnlyWithoutLibrary bool
+
 // app is one command under way.
 type app struct {
 	out, errs io.Writer
@@ -103,7 +106,7 @@ func (a *app) files() (generator.Files, error) {
 	if on.IsZero() {
 		on = today()
 	}
-	return generator.Files{Clinic: root.FS(), Programs: programs.FS, Templates: templates.FS, Version: Version, Today: on}, nil
+	return generator.Files{Clinic: root.FS(), Programs: programs.FS, Templates: templates.FS, Version: Version, Today: on, WithoutLibrary: testOnlyWithoutLibrary}, nil
 }
 
 // open reads what all clients share; its mistakes are printed.

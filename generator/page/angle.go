@@ -1,7 +1,9 @@
 package page
 
 import (
+	"paceleaf/generator/plan"
 	"strconv"
+	"strings"
 
 	"paceleaf/generator/figure"
 	"paceleaf/generator/program"
@@ -36,9 +38,29 @@ func (h handout) bend(d unit.Degrees) string {
 	return h.degrees(d)
 }
 
+// end is the end of a range that a measurement made as narrow as it is; "" where limits or nature did.
+type end string
+
+const (
+	straightEnd end = "straight"
+	bentEnd     end = "bent"
+)
+
+// measuredEnd reads from a dose which end of its range was measured.
+func measuredEnd(d plan.WeekDose) end {
+	key, _ := d.RangeBy.Parts()
+	switch {
+	case key == "":
+		return ""
+	case strings.Contains(key, "lacks"):
+		return straightEnd
+	}
+	return bentEnd
+}
+
 // inRange says through which range to move and what must not be passed. Where an exercise for range ends a little beyond what
 // the knee does now, it says so: that end is an aim, not a ban.
-func (h handout) inRange(e *program.Exercise, r unit.Reach, bends *unit.Degrees) string {
+func (h handout) inRange(e *program.Exercise, r unit.Reach, bends *unit.Degrees, measured end) string {
 	w := h.w
 	from, to := h.bend(r.Straightest), h.bend(r.MostBent)
 	if e.Isometric() || r.Arc() == 0 {
@@ -54,11 +76,17 @@ func (h handout) inRange(e *program.Exercise, r unit.Reach, bends *unit.Degrees)
 	if e.Range == nil {
 		return says
 	}
-	if r.Straightest > e.Range.Straightest {
+	switch {
+	case r.Straightest <= e.Range.Straightest:
+	case measured == straightEnd: // what the knee can do is told as that: nobody has forbidden more
+		says += " " + w.Say("range.as-straight")
+	default:
 		says += " " + w.Say("range.no-straighter", "at", h.degrees(r.Straightest))
 	}
 	switch {
 	case r.MostBent >= e.Range.MostBent:
+	case measured == bentEnd && bends == nil:
+		says += " " + w.Say("range.as-bent")
 	case bends != nil && *bends < r.MostBent:
 		says += " " + w.Say("range.a-little-further", "now", h.degrees(*bends), "at", h.degrees(r.MostBent))
 	default:

@@ -86,10 +86,10 @@ func TestARangeALittleFurther(t *testing.T) {
 	e := *h.Prescriptions[0].Exercise
 	e.Range, e.Contraction = reach(0, 130), nil
 	bends := unit.Degrees(66)
-	if got := h.inRange(&e, *reach(0, 76), &bends); !strings.Contains(got, "bends to 66° now") || strings.Contains(got, "Do not bend") {
+	if got := h.inRange(&e, *reach(0, 76), &bends, ""); !strings.Contains(got, "bends to 66° now") || strings.Contains(got, "Do not bend") {
 		t.Errorf("%q", got)
 	}
-	if got := h.inRange(&e, *reach(0, 60), &bends); !strings.Contains(got, "Do not bend further than 60°") {
+	if got := h.inRange(&e, *reach(0, 60), &bends, ""); !strings.Contains(got, "Do not bend further than 60°") {
 		t.Errorf("an override below the measured bend is a ban: %q", got)
 	}
 }

@@ -164,7 +164,7 @@ func (h handout) rangeOf(p plan.Prescription, d plan.WeekDose) string {
 	if d.Range == nil || d.Range.Empty() {
 		return ""
 	}
-	return strings.TrimSpace(h.inRange(p.Exercise, *d.Range, d.Bends) + " " + h.pin(d.NearPin, d.PinDeg))
+	return strings.TrimSpace(h.inRange(p.Exercise, *d.Range, d.Bends, measuredEnd(d)) + " " + h.pin(d.NearPin, d.PinDeg))
 }
 
 func number(n *int) string {

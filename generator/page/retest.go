@@ -29,6 +29,7 @@ func Retest(p *plan.Plan, due plan.Due, on unit.Day, w *words.Words) View {
 	for _, part := range []Part{
 		r.part("retest-rest", r.questions(due.Day), r.bends(due.Day)),
 		r.part("retest-forms", r.forms(due.Questionnaires)),
+		r.part("retest-standing", r.tests(due.Standing, r.noSetUp)),
 		r.part("retest-hops", r.tests(due.Hops, r.noSetUp)),
 		r.part("retest-strength", r.tests(due.Strength, r.ofTest)),
 		r.part("retest-lifts", r.tests(due.Lifts, r.ofLift)),
@@ -136,9 +137,17 @@ func (r retest) tests(list []plan.DueTest, setUp func(id string) string) Node {
 		}
 		t.row("", r.named(test), setUp(test.ID), left, "", right, "")
 		leaveBlank(&t, 3, 5)
-		r.notYet(&t, r.w.Reason(test.Closed))
+		r.notYet(&t, r.closed(test))
 	}
 	return t
+}
+
+// closed says why a test is not made on the day: a limit, or a pause that nobody has ended.
+func (r retest) closed(test plan.DueTest) string {
+	if because := r.w.Reason(test.Closed); because != "" || r.p.Symptoms.Action.Rank() < plan.Pause.Rank() {
+		return because
+	}
+	return r.say("retest-paused")
 }
 
 // notYet writes into the blank of the event's own leg what a limit does not allow on the day.

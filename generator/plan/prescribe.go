@@ -80,7 +80,7 @@ func (p *planner) setup(e *program.Exercise) *client.Setup {
 
 // doseOf is what a slot asks of a leg in a week, through the range that is left.
 func (p *planner) doseOf(slot *program.Slot, e *program.Exercise, side unit.Side, w Week, left permit) WeekDose {
-	d := WeekDose{Week: w.Number, Starts: w.Starts, Due: w.Number == 1, Dose: slot.DoseFor(e, w.PhaseWeek), Range: left.reach, RangeBy: left.measured, Bends: left.bends}
+	d := WeekDose{Week: w.Number, Starts: w.Starts, Due: w.Number == 1, Dose: p.held(slot, e, side, w), Range: left.reach, RangeBy: left.measured, Bends: left.bends}
 	if slot.OtherSets != nil && side != unit.Both && !p.own(side) {
 		d.Dose.Sets = slot.OtherSets
 	}
