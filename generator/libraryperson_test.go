@@ -78,7 +78,7 @@ func TestLibraryNamesNobody(t *testing.T) {
 		}
 		for _, p := range private {
 			looked++
-			if strings.Contains(all, p) && regexp.MustCompile(`\b` + regexp.QuoteMeta(p) + `\b`).MatchString(all) {
+			if strings.Contains(all, p) && regexp.MustCompile(`\b`+regexp.QuoteMeta(p)+`\b`).MatchString(all) {
 				t.Errorf("the library says %q of %s", p, name)
 			}
 		}
