@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"paceleaf/generator/plan"
+	"paceleaf/generator/program"
 	"paceleaf/generator/unit"
 	"paceleaf/generator/words"
 )
@@ -36,26 +37,52 @@ func (h handout) holdHead() Part {
 		h.help())
 }
 
-// rests lists what is left out: of each slot the first exercise that the pause has passed over. What would have come
-// after it was never on the client's page.
+// rests lists what is left out: of each slot and leg the first exercise that the pause has passed over and that could be done
+// where the client trains. What would have come after it was never on the client's page.
 func (h handout) rests() Part {
-	var titles []string
+	var order []*program.Exercise
+	legs := map[string][]unit.Side{}
 	seen := map[string]bool{}
 	for _, d := range h.Dropped {
-		e := h.Program.Exercises[d.Exercise]
-		if e == nil || !d.Paused || seen[d.Slot] {
+		e, slot := h.Program.Exercises[d.Exercise], d.Slot+"/"+string(d.Side)
+		if e == nil || !d.Paused || seen[slot] || !h.equipped(e, d.Week) {
 			continue
 		}
-		seen[d.Slot] = true
+		seen[slot] = true
+		if legs[e.ID] == nil {
+			order = append(order, e)
+		}
+		if !slices.Contains(legs[e.ID], d.Side) {
+			legs[e.ID] = append(legs[e.ID], d.Side)
+		}
+	}
+	var titles []string
+	for _, e := range order {
 		title := e.Title
-		if d.Side != unit.Both {
-			title = h.w.Say("leg.of", "what", e.Title, "leg", h.w.Say("leg."+string(d.Side)))
+		if sides := legs[e.ID]; len(sides) == 1 && sides[0] != unit.Both {
+			title = h.w.Say("leg.of", "what", e.Title, "leg", h.w.Say("leg."+string(sides[0])))
 		}
 		if !slices.Contains(titles, title) {
 			titles = append(titles, title)
 		}
 	}
 	return h.part("rests", h.w.Say("hold.rests"), bullets("rests", titles...))
+}
+
+// equipped reports whether the place of a week has all that an exercise needs; where the plan names no place, nothing is
+// held against it.
+func (h handout) equipped(e *program.Exercise, week int) bool {
+	for _, w := range h.Weeks {
+		if w.Number != week || w.Place == nil {
+			continue
+		}
+		for _, kind := range e.Needs {
+			if deviceFor(w.Place, []unit.DeviceKind{kind}) == nil {
+				return false
+			}
+		}
+	}
+	return true
 }
 
 // goesOnPart lists what is done all the same, each with its dose.
