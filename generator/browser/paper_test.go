@@ -17,7 +17,7 @@ import (
 // Sizes of print in points. Clear print asks for 12 at least (UKAAF, second-hand); figures' digits and the works that a page
 // rests on may be smaller. The desk's pages are dense, and no smaller than 9. All chosen; a measure may be 5 % off (smallest).
 var leastPoints = map[string]float64{"handout": 9, "hold": 9, "worksheet": 9, "overview": 9, "retest": 9, "floor": 9,
-	"program": 7, "note": 9}
+	"program": 7, "note": 8} // a note for colleagues stands on one sheet, to go with a letter
 
 const measured = 0.95
 

@@ -37,18 +37,18 @@ func (h handout) holdHead() Part {
 		h.help())
 }
 
-// rests lists what is left out: of each slot and leg the first exercise that the pause has passed over and that could be done
+// rests lists what is left out: of each slot the first exercise that the pause has passed over and that could be done
 // where the client trains. What would have come after it was never on the client's page.
 func (h handout) rests() Part {
 	var order []*program.Exercise
 	legs := map[string][]unit.Side{}
-	seen := map[string]bool{}
+	first := map[string]string{} // by slot
 	for _, d := range h.Dropped {
-		e, slot := h.Program.Exercises[d.Exercise], d.Slot+"/"+string(d.Side)
-		if e == nil || !d.Paused || seen[slot] || !h.equipped(e, d.Week) {
+		e := h.Program.Exercises[d.Exercise]
+		if e == nil || !d.Paused || first[d.Slot] != "" && first[d.Slot] != e.ID || !h.equipped(e, d.Week) {
 			continue
 		}
-		seen[slot] = true
+		first[d.Slot] = e.ID
 		if legs[e.ID] == nil {
 			order = append(order, e)
 		}

@@ -10,7 +10,7 @@ import (
 )
 
 // TestRestsAreWhatWasOnThePage: the page of a pause lists what the client would else have done there: nothing that the place
-// has no equipment for, one exercise of each slot and leg, and one of both legs without a leg's name.
+// has no equipment for, one exercise of each slot, and one of both legs without a leg's name.
 func TestRestsAreWhatWasOnThePage(t *testing.T) {
 	p := floorPlan()
 	add := func(id, title string, needs ...unit.DeviceKind) {
