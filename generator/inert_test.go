@@ -136,7 +136,11 @@ func with(files map[string][]byte, name, text string) fstest.MapFS {
 // buildsInert renders every client that has a plan and reports whether any page carries the text.
 func buildsInert(t *testing.T, printer *page.Printer, what string, clinic, shipped fs.FS) (taken bool) {
 	t.Helper()
-	house, _ := generator.Open(generator.Files{Clinic: clinic, Programs: shipped, Templates: templates.FS, Version: "test"})
+	files := generator.Files{Clinic: clinic, Programs: shipped, Templates: templates.FS, Version: "test"}
+	if what != "programs" {
+		files.Shelf = &shelf // what ships has been read once, for all the tests of this package
+	}
+	house, _ := generator.Open(files)
 	if house == nil {
 		return false
 	}
@@ -240,7 +244,7 @@ var shippedScripts = func() func(*testing.T) map[string]bool {
 			if err != nil {
 				t.Fatal(err)
 			}
-			for _, kind := range []string{"handout", "hold", "worksheet", "overview"} {
+			for _, kind := range []string{"handout", "hold", "worksheet", "letter", "overview"} {
 				for _, dated := range []*page.Diary{nil, {}} {
 					out, err := printer.HTML(page.View{Kind: kind, Diary: dated})
 					if err != nil {

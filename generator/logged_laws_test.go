@@ -24,7 +24,7 @@ func TestLawLoggedLoadsCanBeRedone(t *testing.T) {
 		{"more than fifteen", "reps = 8\nreps_to = 14\nreserve = 2", "leg-press-single", `"kg": 55, "reps": [14, 14, 14]`, []string{"next-setting", "load"}},
 		{"done as asked", "reps = 10\nreserve = 2", "leg-press-single", `"kg": 52.5, "reps": [11, 12, 8]`, []string{"as-logged", "load"}},
 	} {
-		house, faults := generator.Open(generator.Files{Clinic: logged(t, row.slot, row.exercise, row.sets), Programs: programs.FS, Templates: templates.FS, Version: "test"})
+		house, faults := generator.Open(generator.Files{Clinic: logged(t, row.slot, row.exercise, row.sets), Programs: programs.FS, Templates: templates.FS, Version: "test", Shelf: &shelf})
 		if house == nil {
 			t.Fatal(faults)
 		}

@@ -82,7 +82,7 @@ func TestWorkedCaseFromFilesToTheHandoutsWords(t *testing.T) {
 			"Plates on each side: 20 kg + 5 kg (50 kg in all)", 77.7},
 	} {
 		t.Run(row.name, func(t *testing.T) {
-			house, faults := generator.Open(generator.Files{Clinic: workedClinic(row.carriage), Programs: programs.FS, Templates: templates.FS, Version: "test"})
+			house, faults := generator.Open(generator.Files{Clinic: workedClinic(row.carriage), Programs: programs.FS, Templates: templates.FS, Version: "test", Shelf: &shelf})
 			if house == nil {
 				t.Fatal(faults)
 			}

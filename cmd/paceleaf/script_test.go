@@ -23,6 +23,8 @@ import (
 	"paceleaf/templates"
 )
 
+const scripts = "../../testdata/scripts"
+
 var update = flag.Bool("update", false, "rewrite what the scripts of testdata/scripts expect")
 
 func TestMain(m *testing.M) {
@@ -36,9 +38,13 @@ func TestMain(m *testing.M) {
 
 // TestScripts runs every script of testdata/scripts: one behaviour a file, as a therapist could read it.
 func TestScripts(t *testing.T) {
+	plain := plainBinary(t)
 	testscript.Run(t, testscript.Params{
-		Dir: "../../testdata/scripts",
+		Dir: scripts,
 		Setup: func(env *testscript.Env) error {
+			if plain != "" && !isWatched(env.WorkDir) {
+				env.Setenv("PATH", plain+string(os.PathListSeparator)+env.Getenv("PATH"))
+			}
 			env.Vars = append(env.Vars, "GORACE=atexit_sleep_ms=0", "WITHOUT_LIBRARY=1") // a script that looks at the library clears the second; the race detector would wait a second at the end of each command
 			return nil
 		},
