@@ -16,7 +16,7 @@ func (r *reader) index() Page {
 		r.finder()}
 	for _, m := range program.Muscle("").Words() {
 		var cards []page.Node
-		for _, id := range r.ids {
+		for _, id := range r.gentleFirst(r.ids) {
 			if e := r.Catalog.Exercises[id]; len(e.Trains) > 0 && string(e.Trains[0]) == m {
 				cards = append(cards, r.card(e))
 			}

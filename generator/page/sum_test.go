@@ -10,6 +10,7 @@ import (
 	"testing"
 
 	"paceleaf/generator/basis"
+	"paceleaf/generator/calculator"
 	"paceleaf/generator/formula"
 	"paceleaf/generator/unit"
 )
@@ -107,7 +108,7 @@ func redo(line string) error {
 	if err != nil {
 		return fmt.Errorf("no result in %q: %v", line, err)
 	}
-	got, err := calculate(sum)
+	got, err := calculator.Work(sum)
 	if err != nil {
 		return err
 	}
