@@ -30,7 +30,7 @@ func (m movement) arrow(c *canvas, first, last frame) {
 
 // push is the arrow of a hold or of a flight: it ends where the tracked place is pressed, or beside it.
 func (m movement) push(c *canvas, at frame) {
-	tip := solve(at).part(m.pose.Track).add(pointOf(m.pose.Shift))
+	tip := m.place(at)(at).add(pointOf(m.pose.Shift))
 	tail := tip.sub(pointOf(m.pose.Push))
 	c.arrow([]point{tail, between(tail, tip, 0.5), tip})
 }
@@ -65,12 +65,17 @@ func (m movement) place(last frame) func(frame) point {
 
 // swung is the way of a shin, drawn round the knee beyond the wedge, on the ring that lies on the least.
 func (c *canvas) swung(m movement, first, last frame) (found []point) {
+	var knees, shins [steps + 1]point
+	for i := range knees {
+		f := mixed(first, last, float64(i)/steps, nil)
+		l := solveLeg(f.near, f.trunk, hipOf(f))
+		knees[i], shins[i] = l.knee, way(l.shank)
+	}
 	best := math.Inf(1)
 	for radius := 31.0; radius <= 40; radius += 3 {
-		var path []point
-		for i := range steps + 1 {
-			l := solve(mixed(first, last, float64(i)/steps, nil)).near
-			path = append(path, l.knee.add(way(l.shank).times(radius)))
+		path := make([]point, len(knees))
+		for i, knee := range knees {
+			path[i] = knee.add(shins[i].times(radius))
 		}
 		if cost := float64((radius-31)*offCost) + c.lies(path, best); cost < best {
 			best, found = cost, path

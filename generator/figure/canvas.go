@@ -11,10 +11,39 @@ type canvas struct {
 	hard     obstacles // limbs, labels, arrows: nothing may lie on them
 	soft     obstacles // ghost and equipment: better not
 	into     *obstacles
-	rings    bool    // the points of paths are kept, for motion
-	still    *canvas // of a later moment: the picture that it is a moment of. Only what moves is drawn anew
-	round    bool    // it moves round and not back
-	back     int     // how many shapes stand behind the body
+	rings    bool     // the points of paths are kept, for motion
+	still    *canvas  // of a later moment: the picture that it is a moment of. Only what moves is drawn anew
+	round    bool     // it moves round and not back
+	fixed    [][2]int // which shapes stay where they are at every moment, from and to, in the order of drawing
+}
+
+// avoid tells where the capsules go that are drawn from now on. A later moment needs none: it has no label to place.
+func (c *canvas) avoid(list *obstacles) {
+	if c.still == nil {
+		c.into = list
+	}
+}
+
+// stay draws what is the same at every moment, or takes it over from the still picture.
+func (c *canvas) stay(draw func()) {
+	if c.still != nil {
+		at := c.still.fixed[len(c.fixed)]
+		c.shapes, c.fixed = append(c.shapes, c.still.shapes[at[0]:at[1]]...), append(c.fixed, at)
+		return
+	}
+	from := len(c.shapes)
+	draw()
+	c.fixed = append(c.fixed, [2]int{from, len(c.shapes)})
+}
+
+// stays reports whether a shape is the same at every moment.
+func (c *canvas) stays(i int) bool {
+	for _, at := range c.fixed {
+		if i >= at[0] && i < at[1] {
+			return true
+		}
+	}
+	return false
 }
 
 // capsule is the hull of two discs: a tapered limb with round ends.

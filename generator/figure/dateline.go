@@ -47,18 +47,11 @@ func (d DateLine) Draw() ([]byte, error) {
 	if d.ID == "" || d.Title == "" || d.Describe == "" || len(d.Days) == 0 {
 		return nil, errors.New("a line of dates needs an id, a title, a description and a day")
 	}
-	first, last := d.Block.From, d.Block.To
-	for _, day := range d.Days {
-		first, last = math.Min(first, day.X), math.Max(last, day.X)
-	}
+	first, _, last := d.ends()
 	if math.IsNaN(first+last) || math.Abs(first) > largest || math.Abs(last) > largest {
 		return nil, errors.New("a week cannot be drawn")
 	}
-	if math.Floor(last)-math.Ceil(first) < 1 {
-		first, last = math.Floor(first)-1, math.Ceil(last)+1
-	}
-	xs := scale{from: first, at: startOfLine}
-	xs.per, xs.ticks = (d.room()-startOfLine)/(last-first), wholeTicks(first, last, 7)
+	xs := d.weeks()
 	rows := d.rows(xs)
 	top, shapes := 0.0, 1.0
 	for i, r := range rows {
@@ -83,7 +76,7 @@ func (d DateLine) room() float64 {
 }
 
 // rows puts each name in a row over those to its right that it would lie on: so neither names nor stems cross.
-func (d DateLine) rows(xs scale) []int {
+func (d DateLine) rows(xs weekScale) []int {
 	rows := make([]int, len(d.Days))
 	for i := len(d.Days) - 1; i >= 0; i-- {
 		ends := xs.place(d.Days[i].X) + wideOf(d.Days[i].Name) + besideAxis
@@ -96,22 +89,8 @@ func (d DateLine) rows(xs scale) []int {
 	return rows
 }
 
-func (d DateLine) axis(p *sketch, xs scale, y float64) {
-	ticks := ""
-	for i, label := range xs.labels() {
-		x := xs.place(xs.ticks[i])
-		ticks += "M" + tenth(x) + " " + tenth(y) + "v6"
-		p.write("c-x", x, y+15, label)
-	}
-	end := xs.place(d.Days[len(d.Days)-1].X)
-	p.path("c-axis", "M2 "+tenth(y)+"H"+tenth(math.Max(end, xs.place(d.Block.To))+6)+ticks)
-	from, to := xs.place(d.Block.From), xs.place(d.Block.To)
-	p.path("c-block", "M"+tenth(from)+" "+tenth(y-2.5)+"H"+tenth(to)+"V"+tenth(y+2.5)+"H"+tenth(from)+"Z")
-	p.write("c-across", nearEdge, y+32, d.Across)
-}
-
 // flags are the days: a stem up to the name, and a shape on the line.
-func (d DateLine) flags(p *sketch, xs scale, y, names float64, rows []int) {
+func (d DateLine) flags(p *sketch, xs weekScale, y, names float64, rows []int) {
 	shapes := map[DateKind]*strings.Builder{LimitDay: {}, StartDay: {}, VisitDay: {}}
 	stems := ""
 	for i, day := range d.Days {

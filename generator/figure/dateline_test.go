@@ -74,3 +74,28 @@ func TestDateLineOfLittle(t *testing.T) {
 		t.Error("a line without a day was drawn")
 	}
 }
+
+// The block of some weeks is seen beside days of a year: it has a part of the line of its own, the days stay in their order, and
+// no number of a week lies on another.
+func TestDateLineShowsItsBlock(t *testing.T) {
+	d := DateLine{ID: "d", Across: "weeks", Title: "t", Describe: "d", Block: Spell{From: 12, To: 16}}
+	for i, x := range []float64{14, 15.9, 16.1, 18, 26, 35, 48} {
+		d.Days = append(d.Days, LineDay{X: x, Name: fmt.Sprintf("%d May", i+1), Kinds: []DateKind{VisitDay}})
+	}
+	if !d.Broken() {
+		t.Fatal("48 weeks and a block of 4 stand on one scale")
+	}
+	xs := d.weeks()
+	if wide := xs.place(16) - xs.place(12); wide < 60 {
+		t.Errorf("the block is %.0f wide, want 60 of 300", wide)
+	}
+	for i := 1; i < len(d.Days); i++ {
+		if xs.place(d.Days[i].X) <= xs.place(d.Days[i-1].X) {
+			t.Errorf("week %g does not stand after week %g", d.Days[i].X, d.Days[i-1].X)
+		}
+	}
+	d.Days = d.Days[:4]
+	if d.Broken() {
+		t.Error("6 weeks need no second scale")
+	}
+}

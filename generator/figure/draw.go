@@ -51,6 +51,11 @@ func (m movement) sheet(o Options) *canvas {
 	return &canvas{mirror: o.Side == unit.Left, shapes: make([]shape, 0, 48), hard: make(obstacles, 0, 96), soft: make(obstacles, 0, 96)}
 }
 
+// moment is an empty sheet for a later moment of a picture.
+func (c *canvas) moment() *canvas {
+	return &canvas{mirror: c.mirror, rings: true, still: c, shapes: make([]shape, 0, len(c.shapes))}
+}
+
 // lay puts everything on one sheet: what is behind, the start, the range, the body at now, the arrow, the labels.
 func (m movement) lay(c *canvas, first, last, now frame, r *unit.Reach) {
 	if m.pose.View == FromFront {
@@ -64,9 +69,10 @@ func (m movement) lay(c *canvas, first, last, now frame, r *unit.Reach) {
 }
 
 func (m movement) drawFront(c *canvas, first, last, now frame, r *unit.Reach) {
-	c.behind(func() { m.frontBehind(c, first, r) })
+	c.avoid(&c.soft)
+	c.stay(func() { m.frontBehind(c, first, r) })
 	s := solveFront(now)
-	c.into = &c.hard
+	c.avoid(&c.hard)
 	c.front(s, m.pose.Work)
 	for _, k := range m.pose.Kit {
 		k.onBoth(c, s)
@@ -77,6 +83,9 @@ func (m movement) drawFront(c *canvas, first, last, now frame, r *unit.Reach) {
 	m.tilted(c, solveFront(first))
 	c.into = nil
 	m.arrow(c, first, last)
+	if r != nil && !m.pose.Hidden {
+		m.fromBeside(c, value(last.near.Knee), 0, *r)
+	}
 }
 
 // tilted is the line through the hips where the movement begins.
@@ -89,19 +98,23 @@ func (m movement) tilted(c *canvas, was frontal) {
 }
 
 func (m movement) drawSide(c *canvas, first, last, now frame, r *unit.Reach) {
-	c.behind(func() { m.sideBehind(c, first, last, r) })
+	c.avoid(&c.soft)
+	c.stay(func() { m.sideBehind(c, first, last, r) })
 	s := solve(now)
-	c.into = &c.hard
+	c.avoid(&c.hard)
 	c.farSide(s, m.pose.Work)
 	c.torso(s)
-	shown := r != nil && !m.pose.Hidden
+	apart := m.pose.CloseUp == Ranges
+	shown := r != nil && !m.pose.Hidden && !apart
 	var w wedge
-	if shown {
-		c.into = nil
-		w = m.wedgeAt(solve(last).near, *r)
-		w.draw(c)
-		c.into = &c.hard
-	}
+	c.stay(func() {
+		if shown {
+			c.avoid(nil)
+			w = m.wedgeAt(solve(last).near, *r)
+			w.draw(c)
+			c.avoid(&c.hard)
+		}
+	})
 	m.pedals(c, s)
 	c.nearLeg(s.near, m.pose.Work)
 	for _, k := range m.pose.Kit {
@@ -116,24 +129,16 @@ func (m movement) drawSide(c *canvas, first, last, now frame, r *unit.Reach) {
 	if shown {
 		w.labels(c)
 	}
-	if m.pose.CloseUp != "" {
+	switch {
+	case apart && r != nil:
+		m.fromBeside(c, s.near.bend, s.near.thigh, *r)
+	case m.pose.CloseUp != "" && !apart:
 		c.closeUp(s.near, m.pose.CloseUp)
 	}
 }
 
 // stays is how far the ankle of the other leg may go and still count as at rest, in hundredths of stature; chosen.
 const stays = 6
-
-// behind draws what stands behind the body, or takes it over from the still picture.
-func (c *canvas) behind(draw func()) {
-	if c.still != nil {
-		c.shapes = append(c.shapes, c.still.shapes[:c.still.back]...)
-		return
-	}
-	c.into = &c.soft
-	draw()
-	c.back = len(c.shapes)
-}
 
 // frontBehind is the frames before the last, then what one lies on, which is nearer to the reader than where one began.
 func (m movement) frontBehind(c *canvas, first frame, r *unit.Reach) {
@@ -150,8 +155,8 @@ func (m movement) frontBehind(c *canvas, first frame, r *unit.Reach) {
 
 // sideBehind is furniture, then the frames before the last.
 func (m movement) sideBehind(c *canvas, first, last frame, r *unit.Reach) {
-	under := solve(last).hip // what is as high as the seat comes down takes the lower of both frames
-	if h := solve(first).hip; h.Y < under.Y {
+	under := hipOf(last) // what is as high as the seat comes down takes the lower of both frames
+	if h := hipOf(first); h.Y < under.Y {
 		under = h
 	}
 	for _, k := range m.pose.Kit {

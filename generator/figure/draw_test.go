@@ -42,7 +42,7 @@ func TestDrawnBendIsPrintedBend(t *testing.T) {
 		d := parsed(t, svg)
 		if e.Figure.View == FromFront {
 			shown++
-			within(t, e, side, *r, shortened(d.joints("f-joint")))
+			besideShows(t, e, side, *r, d)
 			return
 		}
 		drawn := bendOf(d.joints("f-joint"))
@@ -72,20 +72,44 @@ func allowed(t *testing.T, e exercise, side unit.Side, r unit.Reach, what string
 	}
 }
 
-// shortened measures a bend from the front, where a bent leg is seen shortened: by how much each bone is shorter than it is.
-func shortened(ps []point) float64 {
-	seen := func(a, b point, whole float64) float64 {
-		return math.Acos(math.Min(1, b.sub(a).length()/whole)) * 180 / math.Pi
+// besideShows measures a picture from the front: the window beside it to a hundredth, with the digits of the dose line; the body
+// itself by how it is seen shortened, where two decimals of a dot are worth 1.6° of a straight leg.
+func besideShows(t *testing.T, e exercise, side unit.Side, r unit.Reach, d drawing) {
+	t.Helper()
+	window := d.joints("f-beside")
+	if e.Figure.Hidden {
+		if len(window)+len(d.Texts) > 0 {
+			t.Errorf("%s: a hidden range has a window", e.id)
+		}
+		return
 	}
-	return seen(ps[0], ps[1], thighLength) + seen(ps[1], ps[2], shankLength)
+	if len(window) != 3 {
+		t.Fatalf("%s, %s: the window has %d dots, want 3", e.id, side, len(window))
+	}
+	drawn := bendOf(window)
+	allowed(t, e, side, r, "is drawn", drawn)
+	var texts []string
+	for _, x := range d.Texts {
+		texts = append(texts, x.Text)
+	}
+	if want := slices.Compact([]string{fmt.Sprintf("%g°", r.Straightest), fmt.Sprintf("%g°", r.MostBent)}); !slices.Equal(texts, want) {
+		t.Errorf("%s, %s: labels %v, the dose line says %v", e.id, side, texts, want)
+	}
+	if r.Straightest == r.MostBent && math.Abs(drawn-float64(r.MostBent)) > 0.1 {
+		t.Errorf("%s, %s: the window shows %.2f°, its label %v", e.id, side, drawn, r.MostBent)
+	}
+	if body := inSpace(d.joints("f-joint")); e.Figure.Above == 0 && math.Abs(body-drawn) > 3.5 {
+		t.Errorf("%s, %s, %v: the body is drawn at %.2f°, its window at %.2f°", e.id, side, r, body, drawn)
+	}
 }
 
-// within allows what two decimals of a dot are worth where a bone is seen nearly whole: 0.01 of a thigh is 1.6° of a straight leg.
-func within(t *testing.T, e exercise, side unit.Side, r unit.Reach, bend float64) {
-	t.Helper()
-	if bend < float64(r.Straightest)-1 || bend > float64(r.MostBent)+3.5 {
-		t.Errorf("%s, %s: from the front it is drawn at %.2f°, allowed %v", e.id, side, bend, r)
-	}
+// inSpace measures a bend from the front: how far a bone comes toward the reader is how much shorter it is seen than it is, the
+// thigh ahead and the shank back.
+func inSpace(ps []point) float64 {
+	u, v := ps[1].sub(ps[0]), ps[2].sub(ps[1])
+	ahead := math.Sqrt(math.Max(0, thighLength*thighLength-u.dot(u)))
+	back := math.Sqrt(math.Max(0, shankLength*shankLength-v.dot(v)))
+	return math.Acos(clamp((u.dot(v)-ahead*back)/(thighLength*shankLength), -1, 1)) * 180 / math.Pi
 }
 
 func labelled(t *testing.T, e exercise, side unit.Side, r unit.Reach, d drawing, drawn float64) {
@@ -117,8 +141,16 @@ func TestEndsAreDrawn(t *testing.T) {
 				continue
 			}
 			svg, _ := Draw(e.Figure, Options{ID: "f1", Title: "t", Describe: "d", Range: &r})
-			d := parsed(t, svg)
-			if b := bendOf(d.joints("f-joint")); math.Abs(b-float64(last)) > 0.1 {
+			d, class := parsed(t, svg), "f-joint"
+			if beside, bends := Beside(e.Figure); beside && !bends {
+				if first != r.Straightest || last != r.MostBent {
+					t.Errorf("%s stays within %v, Ends says %g to %g", e.id, r, first, last)
+				}
+				continue
+			} else if beside {
+				class = "f-beside"
+			}
+			if b := bendOf(d.joints(class)); math.Abs(b-float64(last)) > 0.1 {
 				t.Errorf("%s: Ends says it ends at %.2f, drawn %.2f", e.id, last, b)
 			}
 			if was := d.joints("f-was"); len(was) == 3 && math.Abs(bendOf(was)-float64(first)) > 0.1 {

@@ -40,6 +40,10 @@ const kneeToAnkle = 0.45
 // bent is the leg with another bend; a standing ankle goes with it.
 func (g Leg) bent(have, want float64) Leg {
 	g.Knee = &want
+	if have > 0 { // seen from the front a knee that bends less stands out less, above the same foot
+		less := g.Shin * (1 - want/have)
+		g.Shin, g.Out = g.Shin-less, g.Out+less
+	}
 	if g.Flat {
 		ankle := float64(want * kneeToAnkle)
 		if have != 0 {

@@ -5,7 +5,7 @@ type frame struct {
 	anchor            Rest
 	at                point
 	trunk, bend, neck float64
-	roll, lean        float64
+	roll, lean, above float64
 	near, far         Leg
 	arm, farArm       Arm
 }

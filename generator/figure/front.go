@@ -4,7 +4,7 @@ import "math"
 
 // frontal is a body that faces the reader. The working leg is its right one, on the reader's left: index 0.
 type frontal struct {
-	roll, lean                               float64
+	roll, lean, above                        float64
 	hip                                      point
 	hips, knees, ankles, feet, sh, elbow, wr [2]point
 	neck, head                               point
@@ -20,7 +20,7 @@ func solveFront(f frame) frontal {
 }
 
 func buildFront(f frame, hip point) frontal {
-	s := frontal{roll: f.roll, lean: f.lean, hip: hip}
+	s := frontal{roll: f.roll, lean: f.lean, above: f.above, hip: hip}
 	for i, g := range [2]Leg{f.near, f.far} {
 		s.setLeg(i, g)
 	}
@@ -34,19 +34,35 @@ func buildFront(f frame, hip point) frontal {
 // outward is -1 for the working side, which is on the reader's left.
 func outward(i int) float64 { return float64(2*i - 1) }
 
-// setLeg draws thigh and shank as long as they are seen: a bent knee comes toward the reader.
+// setLeg draws thigh and shank as long as they are seen: a bent knee comes toward the reader, who looks down on it a little
+// where the pose says so.
 func (s *frontal) setLeg(i int, g Leg) {
 	bend, fore := value(g.Knee), value(g.Hip)
 	if g.Hip == nil {
 		fore = bend * 0.55 // a foot below the hip: the shank leans a little less than the thigh
 	}
+	back := shinBack(bend, fore, g.Shin)
 	out := outward(i)
 	hip := point{out * hipHalf, -0.5}
 	knee := hip.add(way(float64(out * g.Out)).times(thighLength * math.Cos(radians(fore))))
 	shin := way(out * (g.Out + g.Shin))
-	ankle := knee.add(shin.times(shankLength * math.Cos(radians(bend-fore))))
+	ankle := knee.add(shin.times(shankLength * math.Cos(radians(back))))
 	foot := ankle.add(shin.times(2.4)).add(point{out * 0.9, 0})
-	s.hips[i], s.knees[i], s.ankles[i], s.feet[i] = s.body(hip), s.body(knee), s.body(ankle), s.body(foot)
+	near := float64(s.above * thighLength * math.Sin(radians(fore))) // what comes toward the reader is seen lower
+	far := near - float64(s.above*shankLength*math.Sin(radians(back)))
+	s.hips[i], s.knees[i] = s.body(hip), s.body(knee).sub(point{0, near})
+	s.ankles[i], s.feet[i] = s.body(ankle).sub(point{0, far}), s.body(foot).sub(point{0, far})
+}
+
+// shinBack is how far the shank leans away from the reader, so that the knee has its bend in space: with thigh and shank in one
+// upright plane what the thigh leaves of the bend, with a shank that goes aside less.
+func shinBack(bend, fore, aside float64) float64 {
+	along, away := float64(math.Cos(radians(fore))*math.Cos(radians(aside))), math.Sin(radians(fore))
+	size := math.Hypot(along, away)
+	if size == 0 {
+		return bend - fore
+	}
+	return degrees(math.Acos(clamp(math.Cos(radians(bend))/size, -1, 1)) - math.Atan2(away, along))
 }
 
 func (s *frontal) setArm(i int, a Arm) {

@@ -9,6 +9,10 @@ func (k Kit) furniture(c *canvas, under point) {
 	}
 	switch k.Kind {
 	case Mat:
+		if k.Height > 0 {
+			c.ground("f-lens", at.add(point{0, k.Height / 2}), k.Width, 1.5*k.Height, 4)
+			return
+		}
 		c.slab("f-pad", at, k.Width, 2.2)
 	case Bench:
 		for _, x := range []float64{at.X + 6, at.X + k.Width - 6} {
@@ -34,12 +38,29 @@ func (k Kit) furniture(c *canvas, under point) {
 		c.dot("f-pad", at.sub(point{0, k.Height / 2}), k.Height/2)
 		c.dot("f-kit", at.sub(point{0, k.Height / 2}), k.Height/5)
 	case Line:
+		if k.Height > 0 {
+			c.ground("f-stripe", at.add(point{-1.2, 0.2}), 2.4, k.Height, 2)
+			return
+		}
 		c.slab("f-stripe", at.add(point{-2, 0.9}), 4, 1.8)
 	case Cone:
 		k.cone(c, at)
 	default:
 		k.underFoot(c, at)
 	}
+}
+
+// ground lies flat and comes toward the reader: from its far left corner so wide, so far down, and wider there by a little.
+func (c *canvas) ground(class string, far point, wide, deep, wider float64) {
+	d := c.trace()
+	d.to('M', far)
+	d.to('L', far.add(point{wide, 0}))
+	d.to('L', far.add(point{wide + wider, -deep}))
+	d.to('L', far.add(point{-wider, -deep}))
+	d.close()
+	c.grow(far.add(point{wide + wider, 0}), 0)
+	c.grow(far.add(point{-wider, -deep}), 0)
+	c.path(class, d)
 }
 
 // slab is a filled rectangle below its top.

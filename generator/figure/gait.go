@@ -33,7 +33,7 @@ const walks Rest = "lower foot"
 
 // step is the moment of a gait, 0 to 4: the start, the middle, and both with the sides changed over. The working knee keeps its limit.
 func (m movement) step(t float64, r *unit.Reach) frame {
-	x := solve(m.start).hip.X
+	x := hipOf(m.start).X
 	a, b := m.start.walked(x), m.start.walked(x)
 	if m.middle != nil {
 		b = m.middle.walked(x)

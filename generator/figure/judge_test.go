@@ -42,6 +42,8 @@ func TestJudgeFinds(t *testing.T) {
 		{"a body in the floor", "at = [0, 0]", "at = [0, -6]", "start", "below the floor"},
 		{"a foot in a box", `range_frame = "shank"`, "range_frame = \"shank\"\nkit = [{ kind = \"box\", at = [-10, 6], width = 30 }]", "start", "in the box"},
 		{"a push that nothing takes", `range_frame = "shank"`, "range_frame = \"shank\"\npush = [0, 12]", "push", "nothing is pushed"},
+		{"a side view from above", `range_frame = "shank"`, "range_frame = \"shank\"\nfrom_above = 0.5", "from_above", "from the side"},
+		{"a toe of the other leg in the floor", "far = { hip = 115, knee = 60, ankle = 0 }", "far = { hip = 0, knee = 24, ankle = -20 }", "start", "the far toe is"},
 		{"an empty plan", `[figure.start]`, "[figure.floor_plan]\n[figure.start]", "floor_plan", "is empty"},
 		{"no anchor", `anchor = { point = "foot", at = [0, 0] }`, "", "start.anchor", "rests on nothing"},
 		{"no other leg", "far = { hip = 115, knee = 60, ankle = 0 }", "", "start.far", "missing"},

@@ -12,6 +12,7 @@ const (
 // body looks at one frame.
 func (j *judge) body(f frame, key string) {
 	if j.pose.View == FromFront {
+		f.above = 0 // what is drawn lower because it comes toward the reader is in no floor
 		j.frontal(solveFront(f), key)
 		return
 	}
@@ -81,6 +82,7 @@ func (j *judge) above(s skeleton, key string) {
 		{"hip", disc{s.hip, rSeated}}, {"shoulder", disc{s.shoulder, rWrist}}, {"head", disc{s.head, 4.5}},
 		{"knee", disc{s.near.knee, rKnee}}, {"heel", disc{s.near.heel, rHeel}}, {"ball", disc{s.near.ball, rBall}},
 		{"toe", disc{s.near.toe, rToe}}, {"far heel", disc{s.far.heel, rHeel}}, {"far ball", disc{s.far.ball, rBall}},
+		{"far knee", disc{s.far.knee, rKnee}}, {"far toe", disc{s.far.toe, rToe}}, {"far elbow", disc{s.farArm.elbow, rElbow}}, {"far hand", disc{s.farArm.hand, rFist}},
 		{"elbow", disc{s.arm.elbow, rElbow}}, {"hand", disc{s.arm.hand, rFist}},
 	} {
 		if low := p.at.Y - p.r; low < -sunk {
@@ -104,11 +106,17 @@ func (k Kit) holds(d disc) bool {
 	return d.at.X > at.X && d.at.X < at.X+k.Width && d.at.Y < at.Y && d.at.Y > at.Y-deep
 }
 
+// sunkFront is the same as sunk from the front, where a foot that points at the reader is drawn below its sole; chosen.
+const sunkFront = 1.6
+
 func (j *judge) frontal(s frontal, key string) {
 	for i, name := range []string{"near", "far"} {
-		for _, p := range []disc{{s.knees[i], 3.3}, {s.feet[i], 2}} {
-			if low := p.at.Y - p.r; low < -3 {
-				j.wrong(key+"."+name, "the leg is %.1f below the floor", "raise the anchor, or change the angles", -low)
+		for _, p := range []struct {
+			limb, key string
+			disc
+		}{{"knee", name, disc{s.knees[i], 3.3}}, {"foot", name, disc{s.feet[i], 2}}, {"hand", []string{"arm", "far_arm"}[i], disc{s.wr[i], 1.8}}} {
+			if low := p.at.Y - p.r; low < -sunkFront {
+				j.wrong(key+"."+p.key, "the "+p.limb+" is %.1f below the floor", "raise the anchor, or change the angles", -low)
 			}
 		}
 	}

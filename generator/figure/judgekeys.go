@@ -23,6 +23,9 @@ func (j *judge) written() {
 	if p.End == nil && p.Motion != Hold && !(p.gait() && p.Middle != nil) {
 		j.wrong("end", "the movement has no end", `write [figure.end], or motion = "hold"`)
 	}
+	if p.Above > 0 && p.View != FromFront {
+		j.wrong("from_above", "from the side nothing comes toward the reader", `take it out, or write view = "front"`)
+	}
 	for _, b := range j.bodies() {
 		j.frame(b.key, b.body)
 	}

@@ -6,7 +6,7 @@ type Kit struct {
 	At     []float64 `key:"at" range:"-120 140" doc:"left end and top of a fixed piece" show:"[-20, 40]"`
 	To     []float64 `key:"to" range:"-120 140" doc:"right end of a rail or a band" show:"[30, 60]"`
 	Width  float64   `key:"width" range:"0 200" doc:"how wide it is"`
-	Height float64   `key:"height" range:"0 120" doc:"how high it is"`
+	Height float64   `key:"height" range:"0 120" doc:"how high it is; of a mat or a line seen from the front, how far it comes toward the reader"`
 	Lean   float64   `key:"lean" range:"0 80" doc:"of a back rest"`
 	On     Part      `key:"on" doc:"what it hangs on"`
 	Along  float64   `key:"along" range:"0 1" doc:"place on the shank, 0 at the knee"`

@@ -30,8 +30,7 @@ func (w wedge) labels(c *canvas) {
 func (c *canvas) label(w wedge, bend, outward float64) {
 	text := digits(bend)
 	half := float64(len([]rune(text))) * digitWide / 2
-	reach := w.radius + farthestLabel + half
-	hard, soft := c.hard.around(w.knee, reach), c.soft.around(w.knee, reach)
+	near := crowded{hard: c.hard, soft: c.soft}
 	best, place := math.Inf(1), point{}
 	ahead := way(w.toward(bend))
 	for _, s := range spots {
@@ -39,7 +38,7 @@ func (c *canvas) label(w wedge, bend, outward float64) {
 			break
 		}
 		p := w.knee.add(s.from(ahead, outward).times(w.radius + s.far))
-		if cost := s.cost + crowd(hard, soft, p, half, best-s.cost); cost < best {
+		if cost := s.cost + near.crowd(p, half, best-s.cost); cost < best {
 			best, place = cost, p
 		}
 	}
@@ -83,20 +82,38 @@ func labelBox(p point, half float64) capsule {
 // below the floor there is no room for a label, whose middle needs this much; chosen.
 const aboveFloor = 5
 
+// crowded is what a label keeps clear of, and room to name the few of them round one place.
+type crowded struct {
+	hard, soft obstacles
+	few        []int32
+}
+
+// A letter keeps so far off what nothing may lie on, and so far off the rest, in hundredths of stature; chosen.
+const (
+	offHard = 3.6
+	offSoft = 2.4
+)
+
 // crowd is what it costs to write at p; it stops counting beyond enough.
-func crowd(hard, soft obstacles, p point, half, enough float64) (cost float64) {
+func (n *crowded) crowd(p point, half, enough float64) (cost float64) {
 	if p.Y < aboveFloor {
 		cost += 40
 	}
-	for i := -2.0; i <= 2; i++ {
-		q := p.add(point{float64(i / 2 * (half - 2)), 0})
-		if h := hard.deepest(q, 3.6); h > 0 {
-			cost += 12 + float64(4*h)
+	var at [5]point
+	for i := range at {
+		at[i] = p.add(point{float64(float64(i-2) / 2 * (half - 2)), 0})
+	}
+	n.few = n.hard.around(p, half-2+offHard, n.few[:0])
+	for _, q := range at {
+		if h := n.hard.deepestOf(n.few, q, offHard); h > 0 {
+			if cost += 12 + float64(4*h); cost > enough {
+				return cost
+			}
 		}
-		cost += float64(soft.deepest(q, 2.4) * 0.15)
-		if cost > enough {
-			return cost
-		}
+	}
+	n.few = n.soft.around(p, half-2+offSoft, n.few[:0])
+	for _, q := range at {
+		cost += float64(n.soft.deepestOf(n.few, q, offSoft) * 0.15)
 	}
 	return cost
 }

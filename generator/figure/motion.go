@@ -40,8 +40,7 @@ func (m movement) later(still *canvas, first, last frame, o Options) (all [][]sh
 		case still.round:
 			now = m.round(first, last, float64(i+1)/beats)
 		}
-		c := m.sheet(o)
-		c.rings, c.still = true, still
+		c := still.moment()
 		m.lay(c, first, last, now, o.Range)
 		all = append(all, c.shapes)
 	}
@@ -63,7 +62,7 @@ func (m movement) keeps(first, last frame, r *unit.Reach) bool {
 		if m.pose.gait() {
 			now = m.step(4*t, r)
 		}
-		b := solve(now).near.bend
+		b := bendIn(now)
 		if b < float64(r.Straightest)-forgiven || b > float64(r.MostBent)+forgiven {
 			return false
 		}
@@ -92,12 +91,12 @@ type move struct {
 type turn struct {
 	to             point
 	degree, larger float64
+	along, across  float64 // the same as what a way along the piece becomes: cosine and sine, stretched
 }
 
-func (t turn) of(p, middle point) point {
-	sin, cos := math.Sincos(radians(t.degree))
-	v := p.sub(middle).times(t.larger)
-	return t.to.add(point{float64(v.X*cos) - float64(v.Y*sin), float64(v.X*sin) + float64(v.Y*cos)})
+func (t *turn) of(p, middle point) point {
+	v := p.sub(middle)
+	return t.to.add(point{float64(v.X*t.along) - float64(v.Y*t.across), float64(v.X*t.across) + float64(v.Y*t.along)})
 }
 
 // letters that name a move; one that stands still has the first.
@@ -106,10 +105,10 @@ const moveNames = "-abcdefghijklmnopqrstuvwxyz"
 // by names the move of each piece of a shape; nothing where the whole stands still. later is the shape at each later moment.
 func (m *moves) by(s shape, later []shape) string {
 	var names strings.Builder
+	then := make([][]point, len(later))
 	for i, piece := range s.pieces() {
-		var then [][]point
-		for _, l := range later {
-			then = append(then, l.pieces()[i])
+		for k, l := range later {
+			then[k] = l.piece(i)
 		}
 		names.WriteByte(moveNames[m.find(piece, then)])
 	}
@@ -126,7 +125,7 @@ func (m *moves) find(piece []point, then [][]point) int {
 	}
 	best, off := len(m.all), outline
 	for i, v := range m.all {
-		if by := v.misses(piece, then); by < off {
+		if by := v.misses(piece, then, off); by < off {
 			best, off = i, by
 		}
 	}
@@ -147,11 +146,13 @@ func stands(piece []point, then [][]point) bool {
 	return true
 }
 
-// misses is how far from its place a move puts the worst point of a piece.
-func (v move) misses(piece []point, then [][]point) (worst float64) {
-	for k, t := range v.at {
+// misses is how far from its place a move puts the worst point of a piece; it stops looking beyond enough.
+func (v move) misses(piece []point, then [][]point, enough float64) (worst float64) {
+	for k := range v.at {
 		for i, p := range piece {
-			worst = math.Max(worst, t.of(p, v.middle).sub(then[k][i]).length())
+			if worst = max(worst, v.at[k].of(p, v.middle).sub(then[k][i]).length()); worst >= enough {
+				return worst
+			}
 		}
 	}
 	return worst
@@ -161,7 +162,7 @@ func (v move) misses(piece []point, then [][]point) (worst float64) {
 func moveOf(piece []point, then [][]point) move {
 	v := move{middle: middleOf(piece)}
 	for _, to := range then {
-		t := turn{to: middleOf(to), larger: 1}
+		t := turn{to: middleOf(to), larger: 1, along: 1}
 		var along, across, size float64
 		for i := range piece {
 			a, b := piece[i].sub(v.middle), to[i].sub(t.to)
@@ -170,6 +171,7 @@ func moveOf(piece []point, then [][]point) move {
 		if size > 0 {
 			t.degree = degrees(math.Atan2(across, along))
 			t.larger = math.Hypot(along, across) / size
+			t.along, t.across = along/size, across/size
 		}
 		v.at = append(v.at, t)
 	}

@@ -180,7 +180,7 @@ func (m *moves) off(s shape, then []shape) (worst float64) {
 		for _, l := range then {
 			to = append(to, l.pieces()[k])
 		}
-		worst = math.Max(worst, m.all[strings.IndexByte(moveNames, names[k])-1].misses(piece, to))
+		worst = math.Max(worst, m.all[strings.IndexByte(moveNames, names[k])-1].misses(piece, to, math.Inf(1)))
 	}
 	return worst
 }

@@ -17,7 +17,7 @@ type movement struct {
 
 func movementOf(p Pose) movement {
 	both := p.Work == BothWork
-	m := movement{pose: p, start: frameOf(p.Start, frame{}, both)}
+	m := movement{pose: p, start: frameOf(p.Start, frame{above: p.Above}, both)}
 	m.end = frameOf(p.End, m.start, both)
 	if p.Middle != nil {
 		f := frameOf(p.Middle, m.start, both)
@@ -39,13 +39,19 @@ func (m movement) bend(t float64) float64 {
 	if f := m.at(t); f.near.Knee != nil || m.pose.View == FromFront {
 		return value(f.near.Knee)
 	}
-	return solve(m.at(t)).near.bend
+	return bendIn(m.at(t))
 }
 
 // natural is the range that the pose itself goes through.
 func (m movement) natural() (lo, hi float64) {
 	a, b := m.bend(0), m.bend(1)
 	return math.Min(a, b), math.Max(a, b)
+}
+
+// bends reports whether the working knee is what moves.
+func (m movement) bends() bool {
+	lo, hi := m.natural()
+	return hi-lo > slackBend
 }
 
 // slackBend forgives the last digits of a found angle, in degrees.
@@ -102,7 +108,7 @@ func (m movement) frames(r *unit.Reach) (first, last frame, err error) {
 	case m.pose.gait():
 		f := m.step(0, r)
 		return f, f, nil
-	case m.pose.Motion == Flight || m.pose.View == FromFront:
+	case m.pose.Motion == Flight || m.pose.View == FromFront && !m.bends():
 		return softened(m.start, r), softened(m.end, r), nil
 	case m.pose.Hidden && m.end.near.Knee != nil:
 		return eased(m.start, r), eased(m.end, r), nil
@@ -119,15 +125,31 @@ func (m movement) frames(r *unit.Reach) (first, last frame, err error) {
 	return m.at(a), m.at(b), nil
 }
 
-// Ends tells the bend of the working knee in the first and the last frame that Draw would draw, and an error where the
-// range cannot be drawn. ok is false where the pose shows no range.
+// Beside reports whether a pose shows the knee and its range in a window of its own, from the side, and whether the knee bends
+// on the way or only stays within the range.
+func Beside(p Pose) (shown, bends bool) {
+	if !p.Drawn() || p.Hidden || p.View != FromFront && p.CloseUp != Ranges {
+		return false, false
+	}
+	return true, movementOf(p).bends()
+}
+
+// Ends tells the bend of the working knee in the first and the last frame that Draw would draw, in degrees, and an error where
+// the range cannot be drawn. ok is false where the pose shows no range. Of a pose from the front whose knee only stays within
+// the range these are the ends of the range: see [Beside].
 func Ends(p Pose, r *unit.Reach) (first, last unit.Degrees, ok bool, err error) {
-	if !p.Drawn() || r == nil || p.Hidden || p.View == FromFront {
+	if !p.Drawn() || r == nil || p.Hidden {
 		return 0, 0, false, nil
 	}
-	a, b, err := movementOf(p).frames(r)
-	if err != nil {
+	m := movementOf(p)
+	a, b, err := m.frames(r)
+	switch {
+	case err != nil:
 		return 0, 0, false, err
+	case p.View == FromFront && !m.bends():
+		return r.Straightest, r.MostBent, true, nil
+	case p.View == FromFront:
+		return unit.Degrees(value(a.near.Knee)), unit.Degrees(value(b.near.Knee)), true, nil
 	}
-	return unit.Degrees(solve(a).near.bend), unit.Degrees(solve(b).near.bend), true, nil
+	return unit.Degrees(bendIn(a)), unit.Degrees(bendIn(b)), true, nil
 }

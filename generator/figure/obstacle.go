@@ -18,14 +18,24 @@ func (o *obstacles) add(k capsule) {
 	*o = append(*o, obstacle{k, k.a.at.add(half), math.Sqrt(half.dot(half)) + max(k.a.r, k.b.r)})
 }
 
-// around are those that reach into a disc.
-func (o obstacles) around(p point, r float64) (some obstacles) {
-	for _, k := range o {
-		if k.touches(p, r) {
-			some = append(some, k)
+// around adds the numbers of those that reach into a disc: a number is copied at less cost than a place in memory.
+func (o obstacles) around(p point, r float64, some []int32) []int32 {
+	for i := range o {
+		if o[i].touches(p, r) {
+			some = append(some, int32(i))
 		}
 	}
 	return some
+}
+
+// deepestOf is how deep a disc sinks into the worst of some of them.
+func (o obstacles) deepestOf(some []int32, p point, r float64) (worst float64) {
+	for _, i := range some {
+		if k := &o[i]; k.touches(p, r) {
+			worst = max(worst, k.depthAt(p, r))
+		}
+	}
+	return worst
 }
 
 // deepest is how deep a disc sinks into the worst of them.

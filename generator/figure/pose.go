@@ -12,6 +12,7 @@ type Pose struct {
 	Radius  float64   `key:"range_radius" range:"10 40" doc:"of the drawn range; 23 unless said"`
 	Work    Work      `key:"work" doc:"which legs are drawn as working; near unless said"`
 	Motion  Motion    `key:"motion" doc:"how the body gets from start to end; repeat unless said"`
+	Above   float64   `key:"from_above" range:"0 1" doc:"front view: how much lower what comes toward the reader is drawn, as a share of its way; of one who lies"`
 	Track   Part      `key:"track" doc:"what the arrow follows; without it there is no arrow"`
 	Shift   []float64 `key:"track_shift" range:"-80 80" doc:"moves the arrow by x and y; without it a free place is found" show:"[4, -6]"`
 	Lift    float64   `key:"track_lift" range:"0 60" doc:"height of a flight above the line between its ends"`

@@ -23,6 +23,14 @@ func (s shape) pieces() [][]point {
 	return s.rings
 }
 
+// piece is one of them.
+func (s shape) piece(i int) []point {
+	if s.r > 0 {
+		return []point{s.at}
+	}
+	return s.rings[i]
+}
+
 // appendTo writes the shape as SVG. by names the moves of its pieces, if it moves.
 func (s shape) appendTo(b *bytes.Buffer, by string) {
 	if by != "" {

@@ -14,13 +14,33 @@ var depth = point{2.6, 1.3}
 // farHip is the same for the far hip, and for the place on which a far foot is put.
 var farHip = depth.times(0.6)
 
-// solve places a frame: first anywhere, then where its anchor says. The way from hip to anchor is the same in both.
+// solve places a frame.
 func solve(f frame) skeleton {
-	s := build(f, f.at)
-	if f.anchor == walks {
-		return build(f, point{f.at.X, s.hip.Y + f.at.Y - s.lowest()})
+	s := spine(f, hipOf(f))
+	s.near = solveLeg(f.near, f.trunk, s.hip)
+	s.far = solveLeg(f.far.behind(), f.trunk, s.hip.add(farHip))
+	lean, joint := f.trunk+f.bend, s.shoulder.add(way(s.chestUp).times(-1.2))
+	s.arm = solveArm(f.arm, lean, joint, s.part)
+	s.farArm = solveArm(f.farArm, lean, joint.add(depth), s.part)
+	return s
+}
+
+// bendIn is the bend of the working knee alone: a range is found by asking for it many times.
+func bendIn(f frame) float64 { return solveLeg(f.near, f.trunk, hipOf(f)).bend }
+
+// hipOf puts the body anywhere, and then where its anchor says: the way from hip to anchor is the same in both.
+func hipOf(f frame) point {
+	s := spine(f, f.at)
+	switch f.anchor {
+	case "foot", "ball", "heel", "toe", "knee":
+		s.near = solveLeg(f.near, f.trunk, s.hip)
+	case "far-foot":
+		s.far = solveLeg(f.far.behind(), f.trunk, s.hip.add(farHip))
+	case walks:
+		s.near, s.far = solveLeg(f.near, f.trunk, s.hip), solveLeg(f.far.behind(), f.trunk, s.hip.add(farHip))
+		return point{f.at.X, s.hip.Y + f.at.Y - s.lowest()}
 	}
-	return build(f, s.hip.add(f.at.sub(s.touch(f.anchor))))
+	return s.hip.add(f.at.sub(s.touch(f.anchor)))
 }
 
 // behind moves the place of a far foot back with its hip.
@@ -34,8 +54,8 @@ func (g Leg) behind() Leg {
 	return g
 }
 
-func build(f frame, hip point) skeleton {
-	var s skeleton
+// spine is the trunk and the head of a body with its hip at a place.
+func spine(f frame, hip point) (s skeleton) {
 	s.hip, s.pelvisUp = hip, 180-f.trunk
 	s.chestUp = s.pelvisUp - f.bend
 	s.headUp = s.chestUp - f.neck
@@ -47,11 +67,6 @@ func build(f frame, hip point) skeleton {
 	s.shoulder = hinge.add(up.times(upper))
 	s.neck = s.shoulder.add(up.times(2.2))
 	s.head = s.shoulder.add(way(s.headUp).times(headAndNeck - 7)).add(way(s.headUp - 90).times(1.3))
-	s.near = solveLeg(f.near, f.trunk, hip)
-	s.far = solveLeg(f.far.behind(), f.trunk, hip.add(farHip))
-	lean, joint := f.trunk+f.bend, s.shoulder.add(up.times(-1.2))
-	s.arm = solveArm(f.arm, lean, joint, s.part)
-	s.farArm = solveArm(f.farArm, lean, joint.add(depth), s.part)
 	return s
 }
 

@@ -28,7 +28,7 @@ func properties(p Palette) string {
 // forced are the reader's own colours: outlines carry the shapes, and only the working leg is filled.
 const forced = "forced-color-adjust:none;--body:Canvas;--far:Canvas;--work:CanvasText;--twin:GrayText;--ghost:Canvas;" +
 	"--outline:CanvasText;--kit:CanvasText;--pad:Canvas;--move:LinkText;--text:CanvasText;--elastic:LinkText;" +
-	"--range:Canvas;--edge:CanvasText;--bg:Canvas;--limb:CanvasText;"
+	"--range:CanvasText;--veil:.3;--edge:CanvasText;--bg:Canvas;--limb:CanvasText;"
 
 const rules = `
 .fig path,.fig circle{stroke-linecap:round;stroke-linejoin:round}
@@ -36,8 +36,8 @@ const rules = `
 .f-body{fill:var(--body)}.f-work{fill:var(--work)}.f-twin{fill:var(--twin)}
 .f-far,.f-ghost{stroke:var(--outline);stroke-width:1.3;paint-order:stroke}
 .f-far{fill:var(--far)}.f-ghost{fill:var(--ghost);stroke-width:1}
-.f-joint{fill:var(--bg)}.f-was{fill:var(--outline);r:.6px}
-.f-range{fill:var(--range)}.f-edge{fill:none;stroke:var(--edge);stroke-width:1.2}
+.f-joint,.f-beside{fill:var(--bg)}.f-was{fill:var(--outline);r:.6px}
+.f-range{fill:var(--range);fill-opacity:var(--veil,1)}.f-edge{fill:none;stroke:var(--edge);stroke-width:1.2}
 .f-stop{stroke:var(--text);stroke-width:1.2;fill:none}
 .f-out{fill:none;stroke:var(--edge);stroke-width:.9;stroke-dasharray:1.7 2}
 .f-deg{fill:var(--text);font:600 7px system-ui,sans-serif;text-anchor:middle;paint-order:stroke;stroke:var(--bg);stroke-width:1.6}

@@ -23,7 +23,7 @@ func (c *canvas) svg(o Options, later [][]shape) []byte {
 	w := math.Max(leastWide, c.top.X-c.low.X+2*margin)
 	h := math.Max(leastHigh, c.top.Y-c.low.Y+2*margin)
 	x, y := (low.X+top.X)/2-w/2, low.Y+margin-h
-	by, table := moving(c.shapes, later, c.round)
+	by, table := c.moving(later)
 	var b bytes.Buffer
 	b.Grow(usualPicture)
 	b.WriteString(`<svg class="fig" id="` + o.ID + `" role="img" aria-labelledby="` + o.ID + `-t ` + o.ID + `-d" viewBox="` + tenth(x) + ` ` + tenth(y) + ` ` + tenth(w) + ` ` + tenth(h) + `"` + table + `>`)
@@ -38,21 +38,24 @@ func (c *canvas) svg(o Options, later [][]shape) []byte {
 
 // moving names the moves of each shape, and gives the attribute that holds them. What is drawn last, arrows and labels, is not
 // among the later shapes, and stands still.
-func moving(shapes []shape, later [][]shape, round bool) (by []string, table string) {
-	by = make([]string, len(shapes))
+func (c *canvas) moving(later [][]shape) (by []string, table string) {
+	by = make([]string, len(c.shapes))
 	if len(later) == 0 {
 		return by, ""
 	}
 	var all moves
+	then := make([]shape, len(later))
 	for i := range later[0] {
-		var then []shape
-		for _, l := range later {
-			then = append(then, l[i])
+		if c.stays(i) {
+			continue
 		}
-		by[i] = all.by(shapes[i], then)
+		for k, l := range later {
+			then[k] = l[i]
+		}
+		by[i] = all.by(c.shapes[i], then)
 	}
 	table = ` data-moves="` + all.String() + `"`
-	if round {
+	if c.round {
 		table += ` data-round=""`
 	}
 	return by, table

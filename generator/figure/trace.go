@@ -12,12 +12,21 @@ type trace struct {
 	rings [][]point // what the path goes through, piece by piece; kept for motion alone
 }
 
-func (c *canvas) trace() trace { return trace{c: c, b: make([]byte, 0, usualPath)} }
+func (c *canvas) trace() trace {
+	t := trace{c: c}
+	if c.still == nil {
+		t.b = make([]byte, 0, usualPath)
+	}
+	return t
+}
 
 // usualPath is room for the outline of a limb, in letters.
 const usualPath = 512
 
 func (t *trace) number(v float64, first bool) {
+	if t.c.still != nil {
+		return // of a later moment the points alone are read
+	}
 	n := int64(math.Round(v * 10))
 	switch {
 	case n < 0:
@@ -76,7 +85,9 @@ func (t *trace) ellipse(rx, ry, turn float64, large, counter bool, p point) {
 	if large {
 		big = '1'
 	}
-	t.b = append(t.b, ' ', big, ' ', t.c.sweep(counter))
+	if t.c.still == nil {
+		t.b = append(t.b, ' ', big, ' ', t.c.sweep(counter))
+	}
 	o := t.keep(p)
 	t.number(o.X, false)
 	t.number(o.Y, false)
@@ -93,21 +104,16 @@ func (t *trace) capsule(k capsule) {
 		t.circle(disc{a.at, math.Max(a.r, b.r)}, b, a.r >= b.r)
 		return
 	}
-	turn := math.Atan2(b.at.Y-a.at.Y, b.at.X-a.at.X)
-	open := math.Acos((a.r - b.r) / d)
-	one, other := wayAt(turn+open), wayAt(turn-open)
+	along := (a.r - b.r) / d // cosine of the angle between the bone and where the outline leaves a disc
+	u := b.at.sub(a.at).times(1 / d)
+	ahead, aside := u.times(along), u.across().times(math.Sqrt(1-float64(along*along)))
+	one, other := ahead.add(aside), ahead.sub(aside)
 	t.to('M', a.at.add(one.times(a.r)))
 	t.to('L', b.at.add(one.times(b.r)))
 	t.arc(b.r, a.r < b.r, false, b.at.add(other.times(b.r)))
 	t.to('L', a.at.add(other.times(a.r)))
 	t.arc(a.r, a.r >= b.r, false, a.at.add(one.times(a.r)))
 	t.close()
-}
-
-// wayAt is the unit vector of an angle from +x, in radians.
-func wayAt(angle float64) point {
-	sin, cos := math.Sincos(angle)
-	return point{cos, sin}
 }
 
 // circle adds the larger of two discs, where one holds the other.

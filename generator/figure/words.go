@@ -59,9 +59,10 @@ type Close string
 const (
 	Sinks  Close = "sinks"  // the back of the knee goes down
 	Glides Close = "glides" // the kneecap is moved, seen from the front
+	Ranges Close = "range"  // the knee with its range, which would lie behind the limbs
 )
 
-func (Close) Words() []string { return []string{"sinks", "glides"} }
+func (Close) Words() []string { return []string{"sinks", "glides", "range"} }
 
 // Rest is the place of the body that an anchor puts somewhere.
 type Rest string

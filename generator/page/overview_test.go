@@ -119,7 +119,7 @@ func TestOverviewLinksAndFolds(t *testing.T) {
 	}
 	v := Overview(r, deskWords(t))
 	page := string(printed(t, samplePrinter(t).HTML, v))
-	for _, want := range []string{`<a href="../hand/auk-01/handout.html">`, `<a href="../hand/auk-01/handout.md">`, `<a href="auk-01/worksheet.html">`,
+	for _, want := range []string{`<a href="../hand/auk-01/handout.html">`, `<a href="../hand/auk-01/handout.md">`, `<a href="auk-01/worksheet.html">`, `<a href="auk-01/retest.html">`,
 		`<a href="../hand/knot-09/hold.html">`, `<a href="#client-ruff-05">`, `id="client-ruff-05"`, "<summary>2 more flags</summary>"} {
 		if !strings.Contains(page, want) {
 			t.Errorf("not on the page: %s", want)
@@ -136,7 +136,7 @@ func TestOverviewLinksAndFolds(t *testing.T) {
 
 // TestOnlyPagesOfOursAreLinked: a relative link may lead to a client's pages and nowhere else.
 func TestOnlyPagesOfOursAreLinked(t *testing.T) {
-	for href, kept := range map[string]bool{"../hand/tern-04/handout.html": true, "tern-04/worksheet.html": true, "../hand/tern-04/hold.md": true,
+	for href, kept := range map[string]bool{"../hand/tern-04/handout.html": true, "tern-04/worksheet.html": true, "tern-04/retest.html": true, "../hand/tern-04/hold.md": true,
 		"../../etc/passwd": false, "../hand/../x/handout.html": false, "../hand/tern-04/plan.json": false, "/tern-04/worksheet.html": false, "file:///x/handout.html": false,
 		"../hand/tern-04/handout.html#x": false} {
 		if got := destination(href); (got != "") != kept {
