@@ -15,6 +15,9 @@ type Block struct {
 	Delivery   Delivery    `key:"delivery" doc:"with whom the client trains, for the worksheet"`
 	Supervised Supervision `key:"supervised" doc:"how far somebody looks on, for the worksheet"`
 	NextVisit  *unit.Day   `key:"next_visit" doc:"day of the next visit; printed for the client" show:"2026-05-04"`
+	Shown      *unit.Day   `key:"shown" doc:"day on which somebody showed the client these exercises; printed for the client" show:"2026-04-06"`
+	Routine    string      `key:"routine" doc:"when and where the client trains, as the client put it; printed above the diary, which leaves lines for it where it is missing" show:"After work I go straight to the gym."`
+	Hurdle     string      `key:"hurdle" doc:"what may get in the way, and what the client does then; printed below the routine" show:"If I am late, I do the first two exercises."`
 	Cuffed     *Cuffed     `key:"cuffed" doc:"the therapist's word that this client may wear a pressure cuff in this block; without it no exercise is cuffed"`
 	Overrides  []Override  `key:"override" doc:"a deviation from what is computed, with its reason"`
 }

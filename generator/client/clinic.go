@@ -32,7 +32,12 @@ type Clinic struct {
 // Units is the system that pages print.
 type Units string
 
-func (Units) Words() []string { return []string{"metric", "imperial"} }
+const (
+	Metric   Units = "metric"
+	Imperial Units = "imperial"
+)
+
+func (Units) Words() []string { return []string{string(Metric), string(Imperial)} }
 
 // EnoughPhones is how many numbers with hours a page should have besides the emergency number: the clinic, and who answers
 // after hours or the surgeon's team (rules 31).

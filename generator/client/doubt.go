@@ -31,12 +31,13 @@ func (r *reader) days() {
 		return // the reader has said so
 	}
 	r.born(first)
+	r.farAhead(r.known(first))
 	if b := r.c.Block(); b != nil && !b.Starts.IsZero() {
 		r.newestOperation(b)
 	}
 	early := func(what string, from unit.Day, at basis.Origin) {
 		if !from.IsZero() && from.Before(first) {
-			r.ask(at.At("from"), fmt.Sprintf("%s begins %s, before the first event of %s", what, from, first), "see whether the year is right")
+			r.ask(at.At("from"), fmt.Sprintf("%s begins %s, before the first event of %s", what, from, first), wrongYear)
 		}
 	}
 	for _, s := range r.c.Stages {
@@ -48,7 +49,7 @@ func (r *reader) days() {
 	for i := range r.c.Limits {
 		l := &r.c.Limits[i]
 		if !l.Said.IsZero() && !l.From.IsZero() && l.From.After(l.Said.AddWeeks(farOff)) {
-			r.ask(l.At.At("from"), fmt.Sprintf("the limit of %s was said on %s and begins only %s", l.Kind, l.Said, l.From), "see whether the year is right")
+			r.ask(l.At.At("from"), fmt.Sprintf("the limit of %s was said on %s and begins only %s", l.Kind, l.Said, l.From), wrongYear)
 		}
 	}
 }
@@ -62,7 +63,7 @@ func (r *reader) born(first unit.Day) {
 	case born.After(first):
 		r.wrong(at, fmt.Sprintf("born after the first event of %s", first), "write the year and month of birth")
 	case age > oldest, age < young:
-		r.ask(at, fmt.Sprintf("that makes %d years on the day of the first event", age), "see whether the year is right")
+		r.ask(at, fmt.Sprintf("that makes %d years on the day of the first event", age), wrongYear)
 	}
 }
 
@@ -88,7 +89,7 @@ func (r *reader) lateRecord(e *Event) {
 		see(b.Starts)
 	}
 	if !first.IsZero() && first.After(e.Date.AddWeeks(lateWeeks)) {
-		r.ask(e.At.At("date"), fmt.Sprintf("the first thing recorded after this operation is of %s, %d weeks later", first, first.WeeksSince(e.Date)), "see whether the year is right")
+		r.ask(e.At.At("date"), fmt.Sprintf("the first thing recorded after this operation is of %s, %d weeks later", first, first.WeeksSince(e.Date)), wrongYear)
 	}
 }
 
@@ -106,7 +107,7 @@ func (r *reader) newestOperation(b *Block) {
 	}
 	if newest != nil && !newest.Date.IsZero() && b.Starts.After(newest.Date.AddWeeks(longAgo)) {
 		r.ask(newest.At.At("date"), fmt.Sprintf("the operation of %s lies %d weeks before block %d: its limits are over", newest.Date, b.Starts.WeeksSince(newest.Date), b.Number),
-			"see whether the year is right")
+			wrongYear)
 	}
 }
 
@@ -143,7 +144,7 @@ func (c *Client) Suspicious(side unit.Side) (faults source.Faults) {
 			}
 		}
 	}
-	return slices.Concat(faults, c.suspiciousTrials(side), c.heavyLifts(side))
+	return slices.Concat(faults, c.suspiciousTrials(side), c.heavyLifts(side), c.beyondBend())
 }
 
 // twice is how much heavier a lift may be than the last one before it is asked about. Chosen: common practice, no source.

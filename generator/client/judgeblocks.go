@@ -22,6 +22,9 @@ func (r *reader) blocks() {
 		if b.NextVisit != nil && b.NextVisit.Before(b.Starts) {
 			r.wrong(b.At.At("next_visit"), fmt.Sprintf("next_visit %s lies before the block's first day %s", b.NextVisit, b.Starts), "write the day of the visit after it")
 		}
+		if b.Shown != nil && b.Shown.After(b.Starts.AddWeeks(b.Weeks)) {
+			r.ask(b.At.At("shown"), fmt.Sprintf("shown %s lies behind the block, which ends before %s", b.Shown, b.Starts.AddWeeks(b.Weeks)), "write the day on which somebody showed the exercises")
+		}
 		if i == 0 {
 			continue
 		}

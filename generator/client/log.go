@@ -5,14 +5,16 @@ import (
 	"paceleaf/generator/unit"
 )
 
-// Log is what the client did and felt, as the handout exported it: a file of logs/, named by the day on which it was
-// written, JSON. What it says may hold back or pause; it opens nothing. Who writes such a file writes it by these tags.
+// Log is what the client did and felt, as the handout exported it: a file of logs/, JSON, named by the day on which it was
+// written or, where a messenger renamed it on its way, telling that day itself. What it says may hold back or pause; it opens
+// nothing. Who writes such a file writes it by these tags.
 type Log struct {
-	Written unit.Day // the file's name
+	Written unit.Day // by what it tells itself, else by its name
 	At      basis.Origin
 	Format  int       `key:"log,required" doc:"number of the format; this version reads 1" range:"1 1000000" show:"1"`
 	Client  string    `key:"client,required" doc:"the client's code, so that a file in the wrong folder is found" show:"tern-04"`
 	Block   int       `key:"block,required" doc:"number of the block" range:"1 999" show:"3"`
+	Stamp   string    `key:"written" doc:"when the file was written, day and time by the client's clock: then it may have any name" show:"2026-04-27 18:03"`
 	Digest  string    `key:"digest" doc:"of the page that it was written on; not used yet" show:"5c1e"`
 	Done    []Done    `key:"done" doc:"one exercise of one day"`
 	Knee    []Report  `key:"knee" doc:"how the knee was on a day"`
@@ -36,14 +38,19 @@ type Done struct {
 	Both   *Sets    `key:"both" doc:"of an exercise with both legs together"`
 }
 
-// Sets are the sets of one leg with one load: what was put on or pinned, in the unit that the device is marked in.
+// Sets are the sets of one leg with one load: what was put on or pinned, in the unit that the device is marked in. Sets with
+// another load are another line of done. What is no set of repetitions is told by the clock or by a count.
 type Sets struct {
-	At      basis.Origin
-	InKg    basis.Num[unit.Count]     `key:"kg" doc:"what was put on or pinned" range:"0 600" show:"50"`
-	InLb    basis.Num[unit.Count]     `key:"lb" doc:"the same, at a device marked in pounds" range:"0 1300" show:"110"`
-	Reps    []basis.Num[unit.Count]   `key:"reps,list" doc:"set by set" range:"0 100" show:"[10, 10, 9]"`
-	Reserve basis.Num[unit.Count]     `key:"reserve" doc:"repetitions that would still have been possible; of several sets the fewest" range:"0 20" show:"2"`
-	Load    basis.Num[unit.Kilograms] // filled by Read from kg or lb
+	At       basis.Origin
+	InKg     basis.Num[unit.Count]     `key:"kg" doc:"what was put on or pinned" range:"0 600" show:"50"`
+	InLb     basis.Num[unit.Count]     `key:"lb" doc:"the same, at a device marked in pounds" range:"0 1300" show:"110"`
+	Reps     []basis.Num[unit.Count]   `key:"reps,list" doc:"set by set" range:"0 100" show:"[10, 10, 9]"`
+	Time     []basis.Num[unit.Seconds] `key:"time,list" doc:"of a hold, or of work by the clock: how long, set by set" range:"0 28800" show:"[30, 30, 25]"`
+	Contacts basis.Num[unit.Count]     `key:"foot_contacts" doc:"landings, all together" range:"0 1000" show:"60"`
+	Rounds   basis.Num[unit.Count]     `key:"rounds" doc:"rounds of hard and easy" range:"0 100" show:"6"`
+	Times    basis.Num[unit.Count]     `key:"times" doc:"how often on that day, of what is done several times a day" range:"0 50" show:"5"`
+	Reserve  basis.Num[unit.Count]     `key:"reserve" doc:"repetitions that would still have been possible; of several sets the fewest" range:"0 20" show:"2"`
+	Load     basis.Num[unit.Kilograms] // filled by Read from kg or lb
 }
 
 // Report is how the knee was on a day, in the client's words. It may pause and never opens.

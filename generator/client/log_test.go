@@ -43,6 +43,8 @@ func TestLogMistakes(t *testing.T) {
 		{"kg and lb", logText(strings.Replace(set, `"kg": 50`, `"kg": 50, "lb": 110`, 1)), "logs/2026-04-27.json:2: kg and lb together; keep the one that the device is marked in"},
 		{"a load alone", logText(`"done": [ { "on": "2026-04-06", "do": "press", "left": { "kg": 50 } } ]`), `logs/2026-04-27.json:2: a load without repetitions; write "reps": [ … ], set by set`},
 		{"half a repetition", logText(strings.Replace(set, "9]", "9.5]", 1)), "logs/2026-04-27.json:2: set 2 has 9.5 repetitions; write whole repetitions"},
+		{"half a landing", logText(`"done": [ { "on": "2026-04-06", "do": "jump", "both": { "foot_contacts": 30.5 } } ]`), "logs/2026-04-27.json:2: 30.5 is no whole number; write how many it was"},
+		{"told by the clock", logText(`"done": [ { "on": "2026-04-06", "do": "plank", "both": { "time_s": [30, 25] } }, { "on": "2026-04-06", "do": "bike", "both": { "time_min": [20], "rounds": 6, "times": 2 } } ]`), ""},
 		{"an unknown place", logText(strings.Replace(set, `"do"`, `"place": "gmy", "do"`, 1)), `logs/2026-04-27.json:2: there is no place "gmy" in clinic.toml; write "gym", or add a [[place]] there`},
 		{"an unknown device", logText(strings.Replace(set, `"do"`, `"place": "gym", "device": "prss", "do"`, 1)), `logs/2026-04-27.json:2: there is no device "prss" at gym; write "press", or add a [[place.device]] to gym in clinic.toml`},
 		{"no word of the knee", logText(`"knee": [ { "on": "2026-04-06" } ]`), "logs/2026-04-27.json:2: a report that says nothing of the knee; write pain, pain_am, kind or swelling, or take it out"},
@@ -56,8 +58,40 @@ func TestLogMistakes(t *testing.T) {
 			t.Errorf("%s:\n got %s\nwant %s", row.name, got, row.says)
 		}
 	}
-	if got, _ := logged(t, map[string]string{"april.json": logText(set)}); !strings.Contains(got, "this name is no log; name the file by the day on which it was written") {
-		t.Error(got)
+}
+
+// TestLogNames: a log is known by the day that it tells itself, whatever a messenger calls it, and else by its name.
+func TestLogNames(t *testing.T) {
+	plain := logText(`"done": [ { "on": "2026-04-06", "do": "press", "left": { "kg": 50, "reps": [10] } } ]`)
+	stamped := func(at string) string {
+		return strings.Replace(plain, `"log": 1,`, `"log": 1, "written": "`+at+`",`, 1)
+	}
+	for _, row := range []struct{ name, file, text, says string }{
+		{"its day", "2026-04-27.json", plain, ""},
+		{"a name alone", "april.json", plain, "logs/april.json: this log does not say when it was written, and its name is no day; name the file by the day on which it was written, as in logs/2026-04-27.json"},
+		{"renamed by a messenger", "DOC-20260427-WA0003.json", stamped("2026-04-27 18:03"), ""},
+		{"saved twice", "2026-04-27 (1).json", stamped("2026-04-27 18:03"), ""},
+		{"shared as text", "2026-04-27.txt", stamped("2026-04-27 18:03"), ""},
+		{"shouted by an old system", "LOG.JSON", stamped("2026-04-27 18:03"), ""},
+		{"no file of text", "2026-04-27.pdf", plain, "logs/2026-04-27.pdf: this name is no log; let it end in .json, as in logs/2026-04-27.json"},
+		{"no such time", "x.json", stamped("2026-04-27 25:03"), `logs/x.json:1: written "2026-04-27 25:03" is no day and time; write year-month-day and the time, as in "2026-04-27 18:03"`},
+		{"no such day", "x.json", stamped("2026-02-30 18:03"), `logs/x.json:1: written "2026-02-30 18:03" is no day and time; write year-month-day and the time, as in "2026-04-27 18:03"`},
+		{"written before it was done", "x.json", stamped("2026-04-05 18:03"), "logs/x.json:2: 2026-04-06 lies after the day of the log, 2026-04-05; mend the day, or name the file by the day on which it was written"},
+		{"name and file disagree", "2026-04-28.json", stamped("2026-04-27 18:03"), "logs/2026-04-28.json:1: this log says that it was written on 2026-04-27, and its name says 2026-04-28; see which is right and mend the other; until then what it says itself is believed"},
+	} {
+		if got, _ := logged(t, map[string]string{row.file: row.text}); got != row.says {
+			t.Errorf("%s:\n got %s\nwant %s", row.name, got, row.says)
+		}
+	}
+}
+
+// TestLogsInTurn: of two logs of one day the one written later is believed, though its name comes first.
+func TestLogsInTurn(t *testing.T) {
+	log := func(at, kg string) string {
+		return strings.Replace(logText(`"done": [ { "on": "2026-04-06", "do": "press", "left": { "kg": `+kg+`, "reps": [10] } } ]`), `"log": 1,`, `"log": 1, "written": "2026-04-06 `+at+`",`, 1)
+	}
+	if _, loads := logged(t, map[string]string{"2026-04-06.json": log("09:10", "50"), "2026-04-06 (1).json": log("20:15", "45")}); loads["2026-04-06 press left"] != 45 {
+		t.Errorf("%v: the later of two logs of one day is not believed", loads)
 	}
 }
 

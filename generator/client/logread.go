@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"math"
 	"slices"
-	"strings"
 
 	"paceleaf/generator/basis"
 	"paceleaf/generator/source"
@@ -13,17 +12,15 @@ import (
 
 // log reads one file of logs/.
 func (r *reader) log(name, full string) {
-	stem, isJSON := strings.CutSuffix(name, ".json")
-	written, err := unit.ParseDay(stem)
-	if !isJSON || err != nil {
-		r.wrong(basis.Origin{File: full}, "this name is no log", "name the file by the day on which it was written, as in logs/2026-04-27.json")
+	if !logName.MatchString(name) {
+		r.wrong(basis.Origin{File: full}, "this name is no log", "let it end in .json, as in logs/2026-04-27.json")
 		return
 	}
 	data, _ := r.read("logs/" + name)
 	if data == nil {
 		return // read has said so
 	}
-	l := Log{Written: written}
+	var l Log
 	faults := source.JSONTable(full, data, &l)
 	if l.Format > LogFormat {
 		at := l.At.At("log")
@@ -31,6 +28,9 @@ func (r *reader) log(name, full string) {
 		return
 	}
 	r.faults = append(r.faults, faults...)
+	if !r.dated(&l, name, full) {
+		return
+	}
 	l.inUnits()
 	r.c.Logs = append(r.c.Logs, l)
 }
@@ -56,6 +56,7 @@ func (l *Log) inUnits() {
 
 // logs judges what the reader alone cannot.
 func (r *reader) logs() {
+	r.inTurn()
 	for i := range r.c.Logs {
 		l := &r.c.Logs[i]
 		if l.Client != "" && l.Client != r.c.Code {
@@ -138,16 +139,26 @@ func (r *reader) done(d *Done) {
 		r.device(d.Device, d.Place, d.At.At("device"))
 	}
 	for _, s := range d.Sides() {
-		for i, n := range s.Reps {
-			if v := float64(n.Or(0)); v != math.Trunc(v) {
-				r.wrong(n.Step().At, fmt.Sprintf("set %d has %g repetitions", i+1, v), "write whole repetitions")
-			}
-		}
+		r.wholeSets(s)
 		if s.InKg.OK() && s.InLb.OK() {
 			r.wrong(s.Sets.At, "kg and lb together", "keep the one that the device is marked in")
 		}
 		if s.Sets.Load.OK() && len(s.Reps) == 0 {
 			r.wrong(s.Sets.At, "a load without repetitions", `write "reps": [ … ], set by set`)
+		}
+	}
+}
+
+// wholeSets holds that what is counted is counted whole.
+func (r *reader) wholeSets(s DoneSet) {
+	for i, n := range s.Reps {
+		if v := float64(n.Or(0)); v != math.Trunc(v) {
+			r.wrong(n.Step().At, fmt.Sprintf("set %d has %g repetitions", i+1, v), "write whole repetitions")
+		}
+	}
+	for _, n := range []basis.Num[unit.Count]{s.Contacts, s.Rounds, s.Times} {
+		if v := float64(n.Or(0)); v != math.Trunc(v) {
+			r.wrong(n.Step().At, fmt.Sprintf("%g is no whole number", v), "write how many it was")
 		}
 	}
 }
@@ -192,5 +203,8 @@ func (s *Sets) said() string {
 	for _, n := range s.Reps {
 		text += fmt.Sprint(" ", n.Or(-1))
 	}
-	return text + ";"
+	for _, n := range s.Time {
+		text += fmt.Sprint(" ", n.Or(-1), " s")
+	}
+	return text + fmt.Sprint(s.Contacts.Or(-1), s.Rounds.Or(-1), s.Times.Or(-1), ";")
 }

@@ -172,7 +172,7 @@ func (r *reader) testDay(name, full string) {
 	stem, isTOML := strings.CutSuffix(name, ".toml")
 	on, err := unit.ParseDay(stem)
 	if !isTOML || err != nil {
-		r.wrong(basis.Origin{File: full}, "this name is no test day", "name the file by its day, as in tests/2026-04-06.toml")
+		r.wrong(basis.Origin{File: full}, "this name is no test day", misnamed(name, ".toml", "tests/2026-04-06.toml"))
 		return
 	}
 	day := TestDay{On: on}

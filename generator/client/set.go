@@ -1,10 +1,10 @@
 package client
 
 import (
+	"cmp"
 	"fmt"
 	"regexp"
 	"strconv"
-	"strings"
 
 	"paceleaf/generator/basis"
 	"paceleaf/generator/unit"
@@ -33,7 +33,7 @@ func (s *Set) FromShort(text string, at basis.Origin) error {
 	case m == nil:
 		return fmt.Errorf("%q is no set; write load x repetitions + in reserve, as in \"60 kg x 8+0\"", text)
 	case m[4] == "":
-		return fmt.Errorf("%q does not say how many more were possible; write \"%s+0\" for a set to failure", text, strings.TrimSpace(text))
+		return fmt.Errorf("%q does not say how many more were possible; write \"%s %s x %s+0\" for a set to failure", text, m[1], cmp.Or(m[2], "kg"), m[3])
 	}
 	load, _ := strconv.ParseFloat(m[1], 64)
 	mass := unit.Kilograms(load)

@@ -39,7 +39,7 @@ var hopTests = map[string]string{"hop-single": "distance_cm", "hop-triple": "dis
 var reachEndings = []string{"anterior", "posteromedial", "posterolateral", "leg"}
 
 // plainHeads are keys of the test day itself.
-var plainHeads = []string{"by", "mass_kg", "mass_lb", "pain_worst", "pain_next_morning", "pain_kind", "effusion", "quads_lag_deg", "angle_by", "reason",
+var plainHeads = []string{"by", "mass_kg", "mass_lb", "pain_worst", "pain_next_morning", "pain_kind", "effusion", "effusion_method", "quads_lag_deg", "angle_by", "reason",
 	"left.lacks_extension_deg", "left.beyond_straight_deg", "left.flexion_deg",
 	"right.lacks_extension_deg", "right.beyond_straight_deg", "right.flexion_deg"}
 
@@ -55,7 +55,7 @@ func ReadSheets(folder source.Folder) (*Sheets, source.Faults) {
 		stem, isCSV := strings.CutSuffix(e.Name, ".csv")
 		on, err := unit.ParseDay(stem)
 		if e.Dir || !isCSV || err != nil {
-			faults.Add(source.Fault{File: name, What: "this name is no day sheet", Instead: "name the file by its day, as in days/2026-04-06.csv"})
+			faults.Add(source.Fault{File: name, What: "this name is no day sheet", Instead: misnamed(e.Name, ".csv", "days/2026-04-06.csv")})
 			continue
 		}
 		data, _, err := folder.Read(name)

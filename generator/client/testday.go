@@ -15,7 +15,8 @@ type TestDay struct {
 	PainWorst       basis.Num[unit.Points]    `key:"pain_worst" doc:"worst pain" range:"0 10" show:"2"`
 	PainNextMorning basis.Num[unit.Points]    `key:"pain_next_morning" doc:"pain on the morning after" range:"0 10" show:"1"`
 	PainKind        PainKind                  `key:"pain_kind" doc:"what the pain is like; it counts before its number"`
-	Effusion        unit.Grade                `key:"effusion" doc:"by the sweep test"`
+	Effusion        unit.Grade                `key:"effusion" doc:"swelling inside the knee, by the sweep test"`
+	EffusionMethod  EffusionMethod            `key:"effusion_method" doc:"how the swelling was looked at, where it was not by the sweep test: that needs a knee that lacks 5° at most"`
 	QuadsLag        basis.Num[unit.Degrees]   `key:"quads_lag" doc:"what the knee falls short of straight when the leg is raised by itself" range:"0 60" show:"3"`
 	Left            KneeRange                 `key:"left" doc:"range of the left knee"`
 	Right           KneeRange                 `key:"right" doc:"range of the right knee"`
@@ -27,6 +28,20 @@ type TestDay struct {
 	Questionnaires  []Questionnaire           `key:"questionnaire" doc:"a score, or the answers that it is made of; no item's text is shipped"`
 	AngleBy         AngleBy                   `key:"angle_by" doc:"what the bend of the knee was measured with; never trended across"`
 	Reason          string                    `key:"reason" doc:"why a test was made that a shipped limit does not allow" show:"the surgeon asked for the value"`
+}
+
+// EffusionMethod is how swelling inside the knee was looked at; empty is the sweep test.
+type EffusionMethod string
+
+const (
+	SweepTest   EffusionMethod = "sweep-test"
+	PatellarTap EffusionMethod = "patellar-tap"
+	Girth       EffusionMethod = "girth"
+	Ultrasound  EffusionMethod = "ultrasound"
+)
+
+func (EffusionMethod) Words() []string {
+	return []string{"sweep-test", "patellar-tap", "girth", "ultrasound"}
 }
 
 // PainKind is asked before its number.

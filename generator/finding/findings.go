@@ -4,6 +4,7 @@ package finding
 
 import (
 	"paceleaf/generator/basis"
+	"paceleaf/generator/client"
 	"paceleaf/generator/unit"
 )
 
@@ -37,6 +38,8 @@ type Measure struct {
 	On        unit.Day
 	Reason    basis.Said   // why not tested
 	Doubts    []basis.Said // a doubtful value opens nothing
+	Hidden    unit.Grade   // of swelling: how much the look may have missed
+	HiddenBy  basis.Said   // why
 	Alike     Alike        // what it was measured with
 	SEM       *float64     // standard error of measurement in the measure's unit; nil: not published
 	SEMSource string
@@ -114,17 +117,18 @@ type HopLeg struct {
 
 // KneeDay is how the knee was on one day.
 type KneeDay struct {
-	On            unit.Day
-	Pain          basis.Num[unit.Points]
-	Morning       basis.Num[unit.Points]
-	PainKind      string
-	Effusion      unit.Grade
-	EffusionAt    basis.Origin
-	EffusionValid bool // the sweep test needs a straight knee
-	Left, Right   KneeAngles
-	AngleBy       string // what the angles were measured with; empty where it was not said
-	QuadsLag      basis.Num[unit.Degrees]
-	Mass          basis.Num[unit.Kilograms]
+	On             unit.Day
+	Pain           basis.Num[unit.Points]
+	Morning        basis.Num[unit.Points]
+	PainKind       string
+	Effusion       unit.Grade
+	EffusionAt     basis.Origin
+	EffusionBy     client.EffusionMethod // empty: the sweep test
+	EffusionHidden unit.Grade            // swelling that the look may have missed; empty: none
+	Left, Right    KneeAngles
+	AngleBy        string // what the angles were measured with; empty where it was not said
+	QuadsLag       basis.Num[unit.Degrees]
+	Mass           basis.Num[unit.Kilograms]
 }
 
 // KneeAngles is the range of one knee: Straight is 0 for straight, positive where it lacks, negative beyond.

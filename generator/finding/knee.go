@@ -11,7 +11,6 @@ var (
 	ByLacks  = basis.Rule{Name: "straight end, short of straight", Sum: "$1", Source: "0 is straight; what lacks counts positive"}
 	ByBeyond = basis.Rule{Name: "straight end, beyond straight", Sum: "0 − $1", Source: "0 is straight; what goes beyond counts negative"}
 	ByTenth  = basis.Rule{Name: "cut to a tenth", Sum: "down($1 ÷ $2) × $2", Source: "one rounding, toward caution"}
-	ByLooked = basis.Rule{Name: "looked at", Source: "sweep test, Sturgill 2009"}
 	byGiven  = basis.Rule{Name: "step of the cut"}
 )
 
@@ -25,7 +24,7 @@ func (f *finder) knee(d *client.TestDay) {
 	k.QuadsLag = d.QuadsLag.Named(f.stem("quads-lag", d, func(t *client.TestDay) bool { return t.QuadsLag.OK() }).id("", "angle")).On(d.On)
 	k.Mass = d.Mass.Named(f.stem("body", d, func(t *client.TestDay) bool { return t.Mass.OK() }).id("", "mass")).On(d.On)
 	k.Left, k.Right = f.angles(d, unit.Left), f.angles(d, unit.Right)
-	k.EffusionValid = f.sweepValid(d, k)
+	k.EffusionBy, k.EffusionHidden = d.EffusionMethod, f.hidden(d, k)
 	f.Knees = append(f.Knees, k)
 	if d.On.Before(f.event.Date) {
 		return // what the knee was like before the event opens nothing after it
@@ -42,24 +41,6 @@ func (f *finder) knee(d *client.TestDay) {
 	if d.Effusion != "" {
 		f.put(f.effusion(d, k))
 	}
-}
-
-// sweepValid reports whether the sweep test may be believed: it needs a knee that straightens (rules 28).
-func (f *finder) sweepValid(d *client.TestDay, k KneeDay) bool {
-	angles, _ := f.angled(k)
-	straight, ok := angles.Straight.Value()
-	return !ok || straight <= 0
-}
-
-func (f *finder) effusion(d *client.TestDay, k KneeDay) Measure {
-	id := f.stem("effusion", d, func(t *client.TestDay) bool { return t.Effusion != "" }).id("", "grade")
-	step := basis.Word(id, ByLooked, string(d.Effusion), "")
-	step.At, step.On, step.Typed = k.EffusionAt, d.On, string(d.Effusion)
-	m := Measure{Name: "effusion", Value: step, Grade: d.Effusion, OK: true, On: d.On}
-	if !k.EffusionValid {
-		m.Doubts = append(m.Doubts, f.doubt(id, "sweep-needs-straight", "the sweep test needs a knee that straightens"))
-	}
-	return m
 }
 
 // angles takes the range of one knee.

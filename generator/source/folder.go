@@ -96,6 +96,10 @@ func isDir(fsys fs.FS, dir string, e fs.DirEntry) bool {
 
 // leftover is a name that no person meant to be read.
 func leftover(name string) bool {
+	switch strings.ToLower(name) {
+	case "thumbs.db", "desktop.ini":
+		return true
+	}
 	return strings.HasPrefix(name, ".") || strings.HasSuffix(name, "~") || strings.HasSuffix(name, ".swp") || strings.HasSuffix(name, ".bak")
 }
 

@@ -20,6 +20,8 @@ func twoLayers() Folder {
 		"both.toml~":         file(""),
 		"x.toml.swp":         file(""),
 		"x.bak":              file(""),
+		"Thumbs.db":          file(""), // what a file browser leaves where somebody looked
+		"desktop.ini":        file(""),
 		"mixed/inside.toml":  file(""),
 		"folder.toml/a.toml": file(""),
 	}, nil, fstest.MapFS{

@@ -93,6 +93,8 @@ func (w *walker) numberInQuotes(f *field, text string, at spot) {
 		w.wrong(at, fmt.Sprintf("%s %q is a text", at.key, clipped(text)), f.sample(at))
 	case plainNumber.MatchString(text):
 		w.wrong(at, fmt.Sprintf("%s %q is in quotes", at.key, text), fmt.Sprintf("write %s without quotes", text))
+	case commaDecimal.MatchString(text) && w.cells:
+		w.wrong(at, fmt.Sprintf("%s %q has a decimal comma", at.key, text), "write "+strings.Replace(text, ",", ".", 1))
 	case commaDecimal.MatchString(text):
 		w.wrong(at, fmt.Sprintf("%s %q has a decimal comma and quotes", at.key, text), fmt.Sprintf("write %s without quotes", strings.Replace(text, ",", ".", 1)))
 	default:

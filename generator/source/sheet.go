@@ -80,6 +80,8 @@ func (s *sheetReader) read() {
 		case err != nil:
 			s.wrong(1, "the sheet cannot be read", "save it as CSV")
 			return
+		case s.sheet.Heads == nil && strings.HasPrefix(record[0], "sep="):
+			// a spreadsheet's own line: it names the separator, which is seen anyhow
 		default:
 			s.take(s.cells(record))
 		}

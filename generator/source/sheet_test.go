@@ -22,6 +22,7 @@ func TestReadSheet(t *testing.T) {
 		{"blank lines and empty rows", "\n\ncode,a\n\n,,\n,\nx,1\n", "code|a", []string{"7:x|1"}, nil},
 		{"quotes with a comma and a line end", "code,a\nx,\"1, 2\n3\"\ny,4\n", "code|a", []string{"2:x|1, 2\n3", "4:y|4"}, nil},
 		{"empty cells are cells", "code,a,b\nx,,\n", "code|a|b", []string{"2:x||"}, nil},
+		{"a spreadsheet's own first line", "sep=;\r\ncode;a\r\nx;1\r\n", "code|a", []string{"3:x|1"}, nil},
 		{"empty sheet", "\n", "", nil, []string{"d.csv:1: the sheet is empty; write a line of heads first"}},
 		{"all mistakes at once", "code,a,,a\nx,1\ny,1,2,3,4\nz,\"1\"2,3,4\nq,1,2,3\n", "code|a||a", []string{"5:q|1|2|3"}, []string{
 			`d.csv:1: column 3 has no head; write what stands under it, or take the column out`,

@@ -58,6 +58,7 @@ var slipsOfLine = []slip{
 	{regexp.MustCompile(aKey + `=\s*([0-9]{1,4}[-./][0-9]{1,2}(?:[-./][0-9]{1,4})?)\s*(#.*)?$`), "$2 is no day", "write year-month-day, as in 2026-04-06, or put it in quotes if it is a text"},
 	{regexp.MustCompile(aKey + `=\s*([A-Za-z][^"'#=\[\]{},]*?)\s*(#.*)?$`), "$1 has no quotes", `write $1 = "$2"`},
 	{regexp.MustCompile(aKey + `=\s*(#.*)?$`), "$1 has no value", "write a value, or take the line out"},
+	{regexp.MustCompile(aKey + `:\s*([A-Za-z][^"'#=\[\]{},]*?)\s*(#.*)?$`), "$1 is followed by a colon", `write $1 = "$2"`},
 	{regexp.MustCompile(aKey + `:\s*(.+)$`), "$1 is followed by a colon", "write $1 = $2"},
 	{regexp.MustCompile(`^([A-Za-z0-9_-]+(?: +[A-Za-z0-9_-]+)+)\s*=`), "key with spaces: $1", "write it with underscores or hyphens"},
 	{regexp.MustCompile(`^(//|;|--)`), "$1 is no comment", "begin a comment with #"},

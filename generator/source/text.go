@@ -37,7 +37,11 @@ func (w *walker) fillText(f *field, v reflect.Value, raw any, at spot) {
 		return
 	}
 	if text == gap && f.form == asText {
-		w.wrong(at, fmt.Sprintf("%s is still %q", at.key, gap), "put your own in its place, or take the line out")
+		instead := "put your own in its place, or take the line out"
+		if f.required {
+			instead = "put your own in its place"
+		}
+		w.wrong(at, fmt.Sprintf("%s is still %q", at.key, gap), instead)
 		return
 	}
 	switch f.form {

@@ -320,6 +320,7 @@ func TestSyntax(t *testing.T) {
 		{"30 February", "on = 2026-02-30", `a.toml:1: 2026-02-30 is not in the calendar; check the day`},
 		{"no value", "a = 1\nmass_kg =\nb = 2", `a.toml:2: mass_kg has no value; write a value, or take the line out`},
 		{"colon", "mass_kg: 64", `a.toml:1: mass_kg is followed by a colon; write mass_kg = 64`},
+		{"colon before a word", "by: imbali", `a.toml:1: by is followed by a colon; write by = "imbali"`},
 		{"key with spaces", "pain worst = 2", `a.toml:1: key with spaces: pain worst; write it with underscores or hyphens`},
 		{"word alone", "left", `a.toml:1: a word alone; write key = value`},
 		{"foreign comment", "// note\na = 1", `a.toml:1: // is no comment; begin a comment with #`},

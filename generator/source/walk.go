@@ -14,7 +14,7 @@ import (
 // Fill fills a struct from a document that was not a TOML file but is made as one: a row of a day sheet. origin names
 // the place of a path of the document. See TOML.
 func Fill[T any](document map[string]any, origin func(path string) basis.Origin, into *T) Faults {
-	w := walker{origin: origin}
+	w := walker{origin: origin, cells: true}
 	w.root(reflect.ValueOf(into).Elem(), document)
 	w.faults.Sort()
 	return w.faults
@@ -26,6 +26,7 @@ type walker struct {
 	faults Faults
 	open   []*level // the tables around the value, the root first
 	json   bool     // the file is JSON, where a day is written in quotes
+	cells  bool     // the values are cells of a sheet, where a text has no quotes
 }
 
 // level is a table that is being read.
