@@ -90,7 +90,7 @@ func (j judge) suspends(a *program.Activity, knees knees, symptoms Symptoms, new
 			return basis.Say("{a}: {b}", k, r.setBy())
 		}
 	}
-	return unseen(j.found)
+	return unseen(j.found, j.event.Date)
 }
 
 // lost says which of the marks that come before any impact was lost.
@@ -108,10 +108,10 @@ func lost(found *finding.Findings) basis.Said {
 var unwaivable = []string{"effusion", "pain", "extension"}
 
 // unseen says which of the marks that come before any impact, and that nobody may waive, were never looked at.
-func unseen(found *finding.Findings) basis.Said {
+func unseen(found *finding.Findings, since unit.Day) basis.Said {
 	var never []basis.Said
 	for _, measure := range unwaivable {
-		if !found.Measure(measure).OK {
+		if !seenOnce(found, measure, since) {
 			never = append(never, basis.Said(measure))
 		}
 	}
@@ -119,6 +119,16 @@ func unseen(found *finding.Findings) basis.Said {
 		return ""
 	}
 	return basis.Say("not looked at since the event: {a}", basis.Enumerated(never...))
+}
+
+// seenOnce reports whether a mark was looked at since the event, and in a way that could have seen what impact asks for.
+func seenOnce(found *finding.Findings, measure string, since unit.Day) bool {
+	if measure != "effusion" {
+		return found.Measure(measure).OK
+	}
+	return slices.ContainsFunc(found.Knees, func(k finding.KneeDay) bool {
+		return k.Effusion != "" && !k.On.Before(since) && k.EffusionHidden.Rank() <= unit.GradeTrace.Rank()
+	})
 }
 
 // farAhead is how far a limit's lift is looked for, in years; chosen: longer than any course.

@@ -100,12 +100,17 @@ func (p *planner) dates() (list []DateLine) {
 	}
 	list = append(list, DateLine{On: p.block.Starts.AddWeeks(p.block.Weeks).AddDays(-1), Kind: "ends"})
 	slices.SortStableFunc(list, func(a, b DateLine) int {
-		return cmp.Or(a.On.Compare(b.On), strings.Compare(a.Kind, b.Kind), strings.Compare(a.What, b.What))
+		order := cmp.Or(a.On.Compare(b.On), strings.Compare(a.Kind, b.Kind))
+		if a.Kind == "not-before" {
+			return order // steps of sport stay in the program's order
+		}
+		return cmp.Or(order, strings.Compare(a.What, b.What))
 	})
 	return list
 }
 
-// changes are the days after the first one on which what is allowed of a kind becomes wider, with what holds from then.
+// changes are the days after the first one on which what is allowed of a kind becomes wider, or stricter, with what holds from
+// then.
 func (l *limits) changes(first unit.Day) (list []DateLine) {
 	for _, about := range l.subjects() {
 		before := l.rule(about.kind, about.named, first)
@@ -114,21 +119,25 @@ func (l *limits) changes(first unit.Day) (list []DateLine) {
 			if sameAllowance(before.allow, now.allow) {
 				continue
 			}
-			if wider(before.allow, now.allow) {
-				line := DateLine{Side: l.side, On: d, Kind: "lifts", What: string(about.kind), SetBy: before.setBy()}
-				if about.on != "" {
-					line.Title = string(about.on)
-				}
-				if !now.allow.Free() {
-					allow := now.allow
-					line.Kind, line.Allow = "loosens", &allow
-				}
-				list = append(list, line)
-			}
+			list = append(list, changed(DateLine{Side: l.side, On: d, What: string(about.kind), Title: string(about.on)}, before, now))
 			before = now
 		}
 	}
 	return list
+}
+
+// changed is the line of a day on which a ruling changes: lifts, loosens, or tightens.
+func changed(line DateLine, before, now ruling) DateLine {
+	line.Kind, line.SetBy = "lifts", before.setBy()
+	if now.allow.Free() {
+		return line
+	}
+	allow := now.allow
+	line.Kind, line.Allow = "loosens", &allow
+	if !wider(before.allow, now.allow) {
+		line.Kind, line.SetBy = "tightens", now.setBy()
+	}
+	return line
 }
 
 // subject is what limits speak of: a kind, perhaps only of exercises that also name another.

@@ -49,7 +49,11 @@ func (p *Plan) cameBack(asked *Plan) (wrong []Mistake) {
 			continue
 		}
 		c := p.Client
-		list, more := tell(of, c, lastWritten(c))
+		var first *firstPage
+		if of == p {
+			first = p.firstPage()
+		}
+		list, more := tell(of, first, c, lastWritten(c))
 		if of == p {
 			wrong = more // those of the block before have been told
 		}
@@ -178,8 +182,8 @@ func (b *backer) short(r *Prescription, week int) basis.Said {
 		d := t.dose.Dose
 		switch {
 		case len(t.dose.Each) > 0: // sets that differ: only that the session was done is told
-		case d.Sets != nil && len(t.Reps) < *d.Sets:
-			return basis.Say("{a} of {b} sets on {c}", len(t.Reps), *d.Sets, t.Done.On)
+		case d.Sets != nil && setsOn(list, t.Done.On) < *d.Sets:
+			return basis.Say("{a} of {b} sets on {c}", setsOn(list, t.Done.On), *d.Sets, t.Done.On)
 		case d.Reps != nil && slices.ContainsFunc(t.Reps, func(n basis.Num[unit.Count]) bool { return n.Or(0) < unit.Count(*d.Reps) }):
 			return basis.Say("fewer than {a} repetitions on {b}", *d.Reps, t.Done.On)
 		case d.Reserve != nil && !t.Reserve.OK():
@@ -196,7 +200,7 @@ func (b *backer) short(r *Prescription, week int) basis.Said {
 	return ""
 }
 
-// best is the set with the highest estimate.
+// best is the set with the highest estimate; of what has no load, the newest count.
 func (b *backer) best(line *BackLine, all []*told) {
 	p := &planner{plan: b.now, found: b.found, logs: logs{told: b.told}}
 	for _, t := range all {
@@ -208,5 +212,8 @@ func (b *backer) best(line *BackLine, all []*told) {
 			line.Best = l.max
 			line.BestSet = basis.Say("{a} × {b}, {c} in reserve", t.Load.Step().Typed, float64(reps.Or(0)), float64(t.Reserve.Or(0)))
 		}
+	}
+	if line.BestSet == "" {
+		line.BestSet = all[len(all)-1].counted()
 	}
 }

@@ -17,8 +17,11 @@ const (
 	NotKnown    Verdict = "not known"
 )
 
-// noError is why a change is not judged: nobody has published the error of such a test, or we have not read it.
-const noError = "no error of this test is known"
+// NoError is why a change is not judged: nobody has published the error of such a test, or we have not read it.
+const NoError = "no error of this test is known"
+
+// NoTestBefore is why nothing can be compared.
+const NoTestBefore = "no test before it"
 
 // Change is what has become of a measure since the test before under the same conditions. It opens and closes nothing.
 type Change struct {
@@ -56,7 +59,7 @@ func changeOf(now finding.Measure, history []finding.Measure, errors program.Err
 	}
 	if !c.Before.OK {
 		if c.Because == "" {
-			c.Because = "no test before it"
+			c.Because = NoTestBefore
 		}
 		return c
 	}
@@ -81,7 +84,7 @@ func (c *Change) judge() {
 	case c.Error.MDC90 != nil:
 		c.because("more than the error at 90 %; none is published at 95 %")
 	default:
-		c.because(noError)
+		c.because(NoError)
 	}
 }
 

@@ -72,11 +72,14 @@ func (p *planner) choose(slot *program.Slot, side unit.Side, w Week) {
 		}
 		dose, why := p.dose(slot, e, legs, w)
 		if why == "" {
+			why = p.newInPause(slot, e, legs, w)
+		}
+		if why == "" {
 			p.prescribe(slot, e, legs, dose)
 			p.drop(passed, false)
 			return
 		}
-		passed = append(passed, Dropped{Slot: slot.ID, Exercise: id, Side: legs, Week: w.Number, Because: why, Paused: p.knees.involves(e, legs) && p.heldBack(e, w.Number) != ""})
+		passed = append(passed, Dropped{Slot: slot.ID, Exercise: id, Side: legs, Week: w.Number, Because: why, Paused: p.knees.involves(e, legs) && (p.heldBack(e, w.Number) != "" || p.newInPause(slot, e, legs, w) != "")})
 	}
 	p.drop(passed, true)
 }
@@ -132,6 +135,9 @@ func (p *planner) dose(slot *program.Slot, e *program.Exercise, side unit.Side, 
 		return d, lighterThanPin
 	}
 	p.overrideLoad(&d, l)
+	if d.FindYourWeight && p.aloneEarly(w) {
+		return d, foundTogether
+	}
 	l.holdTarget(&d)
 	l.stimulation(&d)
 	d.NearPin, d.PinDeg = pinFor(setup, d.Range)
@@ -183,7 +189,7 @@ func (p *planner) own(side unit.Side) bool { return side == p.event.Side || p.ev
 // quad sets and swelling care; a step back leaves out impact (rules 27).
 func (p *planner) heldBack(e *program.Exercise, week int) basis.Said {
 	switch a, because := p.symptoms.in(week); {
-	case a.Rank() >= Pause.Rank() && loadsKnee(e):
+	case a.Rank() >= Pause.Rank() && restsInPause(e):
 		return basis.Say("{a}: {b}", a, because)
 	case a == StepBack && isImpact(e):
 		return basis.Say("{a}, no impact: {b}", a, because)
@@ -206,8 +212,8 @@ func (p *planner) unopened(e *program.Exercise) basis.Said {
 	return ""
 }
 
-// loadsKnee reports whether an exercise is loaded or impact work of the knee.
-func loadsKnee(e *program.Exercise) bool {
+// LoadsKnee reports whether an exercise is loaded or impact work of the knee.
+func LoadsKnee(e *program.Exercise) bool {
 	for _, k := range []unit.Kind{unit.LoadedBend, unit.StraighteningUnderLoad, unit.AddedWeight, unit.MaximalEffort} {
 		if e.Names(k) {
 			return true

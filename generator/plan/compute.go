@@ -13,14 +13,30 @@ import (
 // Compute makes the plan of a client's newest block. Mistakes are what only shows when a client is held against its
 // program; where one of them is wrong (not a question) there is no plan.
 func Compute(clinic *client.Clinic, p *program.Program, c *client.Client) (*Plan, []Mistake) {
+	plan, asked, mistakes := computed(clinic, p, c)
+	if plan != nil {
+		plan.Since = plan.sinceBlock(asked)
+	}
+	return plan, mistakes
+}
+
+// compute is Compute of a block that is only held against: nobody asks what was before it.
+func compute(clinic *client.Clinic, p *program.Program, c *client.Client) (*Plan, []Mistake) {
+	plan, _, mistakes := computed(clinic, p, c)
+	return plan, mistakes
+}
+
+// computed is the plan, and the one of the block before where logs tell of it.
+func computed(clinic *client.Clinic, p *program.Program, c *client.Client) (*Plan, *Plan, []Mistake) {
 	b := c.Block()
 	if b == nil {
-		return nil, []Mistake{{At: c.At, What: "there is no block yet", Instead: "begin one by: paceleaf start block " + c.Code + " --on DATE", Ask: true}}
+		noBlock := Mistake{At: c.At, What: "there is no block yet", Instead: "begin one by: paceleaf start block " + c.Code + " --on DATE", Ask: true}
+		return nil, nil, append(noEvent(p, c), noBlock)
+	}
+	if wrong := noEvent(p, c); wrong != nil {
+		return nil, nil, wrong
 	}
 	event := c.Event(p.CountsFrom, b.Starts)
-	if event == nil {
-		return nil, []Mistake{{At: c.At.At("event"), What: fmt.Sprintf("program %s counts from %s, and no such event is typed", p.ID, p.CountsFrom), Instead: "write the [[event]], or choose another program"}}
-	}
 	mistakes := held(p, c, b, event)
 	knees := gatherKnees(p, c, event, b.Starts)
 	for _, side := range knees.sides() {
@@ -32,15 +48,28 @@ func Compute(clinic *client.Clinic, p *program.Program, c *client.Client) (*Plan
 	mistakes = slices.Concat(mistakes, unsure, refused)
 	mistakes = append(mistakes, unknownLogged(p, c)...)
 	if wrong(mistakes) {
-		return nil, mistakes
+		return nil, nil, mistakes
 	}
 	asked, told, questions := gatherLogs(clinic, p, c, b)
 	plan := assemble(clinic, p, c, tested, b, event, knees, logs{asked, told})
 	mistakes = slices.Concat(mistakes, questions, plan.mistakes, plan.cameBack(asked))
 	if wrong(mistakes) {
-		return nil, mistakes
+		return nil, nil, mistakes
 	}
-	return plan, slices.Concat(mistakes, guardian(plan), stageAhead(plan), openedAhead(plan), askSurgeon(plan), moreSessions(plan))
+	return plan, asked, slices.Concat(mistakes, guardian(plan), stageAhead(plan), openedAhead(plan), askSurgeon(plan), moreSessions(plan))
+}
+
+// noEvent is the mistake of a client without the event that the program counts from.
+func noEvent(p *program.Program, c *client.Client) []Mistake {
+	if c.Event(p.CountsFrom, unit.Day{}) != nil {
+		return nil
+	}
+	write := fmt.Sprintf("procedure = %q", p.CountsFrom)
+	if p.CountsFrom == string(client.Injury) || p.CountsFrom == string(client.Start) {
+		write = fmt.Sprintf("kind = %q", p.CountsFrom)
+	}
+	return []Mistake{{At: c.At.At("event"), What: fmt.Sprintf("program %s counts from %s, and no such event is typed", p.ID, p.CountsFrom),
+		Instead: "write an [[event]] with " + write + ", or choose another program: README.md lists what each counts from"}}
 }
 
 // wrong reports whether one of them is a mistake and not a question.
@@ -50,7 +79,7 @@ func wrong(mistakes []Mistake) bool {
 
 // held holds a client's names and days against its program.
 func held(p *program.Program, c *client.Client, b *client.Block, event *client.Event) (wrong []Mistake) {
-	wrong = append(unknownIDs(p, c, event), oldWaivers(c, event, b.Starts)...)
+	wrong = append(unknownIDs(p, c, event, b.Starts), oldWaivers(c, event, b.Starts)...)
 	if b.Starts.Before(event.Date) {
 		wrong = append(wrong, Mistake{At: b.At.At("starts"), What: fmt.Sprintf("block %d begins before the event of %s", b.Number, event.Date), Instead: "mend the one or the other, or choose a program that counts from the injury, such as before-acl-reconstruction, until the event"})
 	}
@@ -103,8 +132,9 @@ func assemble(clinic *client.Clinic, p *program.Program, c, tested *client.Clien
 	plan.Goals = judge.goals(k)
 	plan.End, plan.Retest = judge.end(stage), plan.retest(tested)
 	planner.fillSlots()
+	planner.gentleDaily()
 	plan.Minutes = planner.minutes()
-	plan.Sessions = sessionDays(plan.Weeks, c.TrainingDays, stage.Set, stage.Since)
+	plan.Sessions = planner.pausedSessions(sessionDays(plan.Weeks, c.TrainingDays, stage.Set, stage.Since))
 	plan.Dates = planner.dates()
 	for _, side := range k.sides() {
 		plan.Limits = append(plan.Limits, k.of[side].weighed(b)...)

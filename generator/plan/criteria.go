@@ -63,17 +63,17 @@ func (j judge) one(of string, rule *program.Criterion, place int) Criterion {
 	return c
 }
 
-// waiver returns the therapist's waiver of a criterion by name; swelling, pain and extension cannot be waived.
+// waiver returns the therapist's waiver of a criterion by name.
 func (j judge) waiver(c Criterion) *client.Waived {
 	for i := range j.c.Waived {
-		if w := &j.c.Waived[i]; w.Criterion == c.ID && c.waivable() && waives(w, j.c, j.event, j.asOf) {
+		if w := &j.c.Waived[i]; w.Criterion == c.ID && j.mayWaive(c) && waives(w, j.c, j.event, j.asOf) {
 			return w
 		}
 	}
 	return nil
 }
 
-// waivable reports whether a measure may be waived: swelling, pain and extension before any impact may not (rules 16).
+// waivable reports whether a measure may be waived everywhere: swelling, pain and extension before any impact may not (rules 16).
 func waivable(measure string) bool {
 	switch measure {
 	case "effusion", "pain", "pain-next-morning", "extension":
@@ -134,6 +134,8 @@ func (j judge) measure(c *Criterion) {
 		c.State, c.Doubt = NotMet, basis.Listed(m.Doubts...)
 	case m.Unit != c.Wanted.Unit && c.Wanted.Grade == "":
 		c.State, c.Reason = NotMet, basis.Say("the mark is in \"{a}\", the value in \"{b}\"", c.Wanted.Unit, m.Unit)
+	case unseenMark(m, c.Sense, c.Wanted):
+		c.State, c.Reason = NotTested, m.HiddenBy
 	case reaches(m, c.Sense, c.Wanted):
 		c.State = Met
 	default:
@@ -212,6 +214,11 @@ func reaches(m finding.Measure, sense string, mark program.Mark) bool {
 		return found < wanted
 	}
 	return false
+}
+
+// unseenMark reports whether a look at swelling found little enough, and could not have seen more (rules 28).
+func unseenMark(m finding.Measure, sense string, mark program.Mark) bool {
+	return m.OK && m.Hidden != "" && reaches(m, sense, mark) && !reaches(m.AtWorst(), sense, mark)
 }
 
 // missing are the ids of the criteria that are not passed.

@@ -97,12 +97,12 @@ func (l *loader) working(w *WeekDose) basis.Num[unit.Kilograms] {
 }
 
 // lastFourth is the last logged set of the newest day on which this slot's method was done on this device; nil where there is none,
-// and where a lift was made on that day or later.
+// and where a lift was made on that day or later. A day that was cut short tells of no fourth set.
 func (l *loader) lastFourth() (last *told) {
 	for i := range l.told {
 		t := &l.told[i]
 		if t.Do == l.e.ID && t.Side == l.side && t.spoilt == "" && t.device.ID == l.device.ID && t.place.ID == l.place.ID && l.recent(t.Done.On) &&
-			t.asked.Slot.Method == program.DailyAdjusted && len(t.Reps) > 0 {
+			t.asked.Slot.Method == program.DailyAdjusted && len(t.Reps) > 0 && !l.cutShort(t) {
 			last = t
 		}
 	}
@@ -111,3 +111,18 @@ func (l *loader) lastFourth() (last *told) {
 	}
 	return last
 }
+
+// cutShort reports whether the sets of a line's day were told one by one and the fourth is not among them: then the last is
+// another one.
+func (l *loader) cutShort(last *told) bool {
+	lines, sets := 0, 0
+	for i := range l.told {
+		if t := &l.told[i]; t.Do == last.Do && t.Side == last.Side && t.Done.On == last.Done.On {
+			lines, sets = lines+1, sets+len(t.Reps)
+		}
+	}
+	return (lines > 1 || sets > 1) && sets < dailySets
+}
+
+// dailySets are the sets of a day of this method.
+const dailySets = 4

@@ -58,6 +58,7 @@ func TestMethodDailyAdjustedHoldsBack(t *testing.T) {
 	}{
 		{"nobody told of the knee", daily([]string{}, fourth), "10×20 6×30 max×42.5"},
 		{"a rise on a swollen knee", daily([]string{`{ "on": "2026-04-03", "pain": 1, "pain_am": 0, "kind": "ache", "swelling": "same" }`, `{ "on": "2026-03-20", "swelling": "more" }`}, fourth), "10×22.5 6×32.5 max×45"},
+		{"cut short after the third set", daily(calmKnees([]string{fourth}), "2026-04-03 left 20 10", "2026-04-03 left 30 6", "2026-04-03 left 40 8"), "10×20 6×30 max×40"},
 		{"three weeks ago", daily(calmKnees([]string{"2026-03-13 x"}), "2026-03-13 left 42.5 6"), "10×17.5 6×27.5 max×37.5"},
 	} {
 		if got := eachOf(dose(row.w.plan(t), "leg-press-single", unit.Left, 1)); got != row.want {

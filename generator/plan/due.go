@@ -15,12 +15,15 @@ type Due struct {
 	Hops           []DueTest
 	Standing       []DueTest // Y-balance and single-leg rise
 	Questionnaires []DueTest
+	LastSwelling   unit.Grade             // of the newest look since the event; empty: nobody looked
+	LastPain       basis.Num[unit.Points] // likewise, the worst pain
 }
 
 // DueTest is one test with the keys to fill in.
 type DueTest struct {
 	ID     string
 	Closed basis.Said // why limits do not allow it yet for the operated leg
+	Easy   basis.Said // of a lift: why it does not go to failure yet
 	LastOn unit.Day
 	Values []DueValue
 }
@@ -40,7 +43,9 @@ func DueTests(clinic *client.Clinic, p *program.Program, c *client.Client, on un
 			d.days = append(d.days, &c.Tests[i])
 		}
 	}
-	return Due{Day: d.day(), Strength: d.strength(), Lifts: d.lifts(), Hops: d.hops(), Standing: d.standing(), Questionnaires: d.questionnaires()}
+	swelling, pain := d.lastLook()
+	return Due{Day: d.day(), Strength: d.strength(), Lifts: d.lifts(), Hops: d.hops(), Standing: d.standing(), Questionnaires: d.questionnaires(),
+		LastSwelling: swelling, LastPain: pain}
 }
 
 type duer struct {
@@ -59,29 +64,38 @@ func (d *duer) tester() tester {
 }
 
 // day are the keys of the day itself, with the newest value of each.
-func (d *duer) day() (list []DueValue) {
-	for _, k := range []struct {
-		key string
-		of  func(*client.TestDay) string
+func (d *duer) day() []DueValue {
+	list := []DueValue{
+		newest(d, "mass", func(t *client.TestDay) basis.Num[unit.Kilograms] { return t.Mass }),
+		newest(d, "pain_worst", func(t *client.TestDay) basis.Num[unit.Points] { return t.PainWorst }),
+		newest(d, "pain_next_morning", func(t *client.TestDay) basis.Num[unit.Points] { return t.PainNextMorning }),
+		newestWord(d, "pain_kind", func(t *client.TestDay) string { return string(t.PainKind) }),
+		newestWord(d, "effusion", func(t *client.TestDay) string { return string(t.Effusion) }),
+		newest(d, "quads_lag", func(t *client.TestDay) basis.Num[unit.Degrees] { return t.QuadsLag }),
+	}
+	for _, side := range []struct {
+		name string
+		knee func(*client.TestDay) *client.KneeRange
 	}{
-		{"mass_kg", func(t *client.TestDay) string { return typed(t.Mass) }},
-		{"pain_worst", func(t *client.TestDay) string { return typed(t.PainWorst) }},
-		{"pain_next_morning", func(t *client.TestDay) string { return typed(t.PainNextMorning) }},
-		{"pain_kind", func(t *client.TestDay) string { return quoted(string(t.PainKind)) }},
-		{"effusion", func(t *client.TestDay) string { return quoted(string(t.Effusion)) }},
-		{"quads_lag_deg", func(t *client.TestDay) string { return typed(t.QuadsLag) }},
-		{"left.lacks_extension_deg", func(t *client.TestDay) string { return typed(t.Left.LacksExtension) }},
-		{"left.flexion_deg", func(t *client.TestDay) string { return typed(t.Left.Flexion) }},
-		{"right.lacks_extension_deg", func(t *client.TestDay) string { return typed(t.Right.LacksExtension) }},
-		{"right.flexion_deg", func(t *client.TestDay) string { return typed(t.Right.Flexion) }},
+		{"left", func(t *client.TestDay) *client.KneeRange { return &t.Left }},
+		{"right", func(t *client.TestDay) *client.KneeRange { return &t.Right }},
 	} {
-		v := DueValue{Key: k.key}
-		for _, t := range d.days {
-			if last := k.of(t); last != "" {
-				v.Last = last
-			}
-		}
-		list = append(list, v)
+		flexion := newest(d, side.name+".flexion", func(t *client.TestDay) basis.Num[unit.Degrees] { return side.knee(t).Flexion })
+		list = append(list, d.straightEnd(side.name, side.knee), flexion)
 	}
 	return list
+}
+
+// straightEnd is the straight end of a knee, under the one of its two keys that was typed last.
+func (d *duer) straightEnd(side string, knee func(*client.TestDay) *client.KneeRange) DueValue {
+	key, of := side+".lacks_extension", func(t *client.TestDay) basis.Num[unit.Degrees] { return knee(t).LacksExtension }
+	for _, t := range d.days {
+		switch {
+		case typed(knee(t).LacksExtension) != "":
+			key, of = side+".lacks_extension", func(t *client.TestDay) basis.Num[unit.Degrees] { return knee(t).LacksExtension }
+		case typed(knee(t).BeyondStraight) != "":
+			key, of = side+".beyond_straight", func(t *client.TestDay) basis.Num[unit.Degrees] { return knee(t).BeyondStraight }
+		}
+	}
+	return newest(d, key, of)
 }

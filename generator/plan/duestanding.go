@@ -1,12 +1,10 @@
 package plan
 
 import (
-	"cmp"
-	"fmt"
 	"strings"
 
+	"paceleaf/generator/basis"
 	"paceleaf/generator/client"
-	"paceleaf/generator/program"
 	"paceleaf/generator/unit"
 )
 
@@ -36,11 +34,18 @@ func (d *duer) yBalance() DueTest {
 		name string
 		of   client.ReachSide
 	}{{"left", last.Left}, {"right", last.Right}} {
-		due.Values = append(due.Values, DueValue{leg.name + ".anterior_cm", listed(leg.of.Anterior), "[58, 60, 59]"},
-			DueValue{leg.name + ".posteromedial_cm", listed(leg.of.Posteromedial), "[98, 101, 100]"},
-			DueValue{leg.name + ".posterolateral_cm", listed(leg.of.Posterolateral), "[92, 95, 94]"})
+		for _, way := range []struct {
+			key, like string
+			trials    []basis.Num[unit.Metres]
+		}{
+			{"anterior", "[58, 60, 59]", leg.of.Anterior},
+			{"posteromedial", "[98, 101, 100]", leg.of.Posteromedial},
+			{"posterolateral", "[92, 95, 94]", leg.of.Posterolateral},
+		} {
+			due.Values = append(due.Values, inCentimetres(DueValue{keyed(d, leg.name+"."+way.key, way.trials...), listed(way.trials), way.like}))
+		}
 		if side := unit.Side(leg.name); !d.c.StandingLeg(&client.YBalance{}, side).OK() {
-			due.Values = append(due.Values, DueValue{leg.name + ".leg_cm", typed(leg.of.Leg), "88"})
+			due.Values = append(due.Values, inCentimetres(DueValue{keyed(d, leg.name+".leg", leg.of.Leg), typed(leg.of.Leg), "88"}))
 		}
 	}
 	return due
@@ -55,48 +60,19 @@ func (d *duer) rise() DueTest {
 			due.LastOn, last = t.On, t.Rise
 		}
 	}
-	due.Values = []DueValue{{"left.seat_cm", typed(last.Left.Seat), "40"}, {"right.seat_cm", typed(last.Right.Seat), "40"}}
+	for _, leg := range []struct {
+		key  string
+		seat basis.Num[unit.Metres]
+	}{{"left.seat", last.Left.Seat}, {"right.seat", last.Right.Seat}} {
+		due.Values = append(due.Values, inCentimetres(DueValue{keyed(d, leg.key, leg.seat), typed(leg.seat), "40"}))
+	}
 	return due
 }
 
-// setLike is a set that the client's own device can be set to, in the unit that it is marked in; empty where none is known. Three are
-// left in reserve: so much is admitted from the first day on which the exercise is.
-func (d *duer) setLike(e *program.Exercise) string {
-	if e == nil {
-		return ""
+// inCentimetres takes the example away where the key is in another unit than it.
+func inCentimetres(v DueValue) DueValue {
+	if !strings.HasSuffix(v.Key, "_cm") {
+		v.Like = ""
 	}
-	var setup *client.Setup
-	if s, typed := d.c.Setups[e.ID]; typed {
-		setup = &s
-	}
-	place := d.clinic.Place(cmp.Or(setupPlace(setup), d.c.Place))
-	if place == nil {
-		return ""
-	}
-	device, _ := deviceFor(e, place, setup)
-	if device == nil || !weighs(device) || device.Band() {
-		return ""
-	}
-	mark, factor := "kg", 1.0
-	if device.Pounds {
-		mark, factor = "lb", unit.KilogramsPerPound
-	}
-	return fmt.Sprintf("\"%g %s x 8+3\"", float64(unit.CutTo(unit.Kilograms(lightly(place, device)/factor), 0.01)), mark)
-}
-
-func setupPlace(s *client.Setup) string {
-	if s == nil {
-		return ""
-	}
-	return s.Place
-}
-
-// lightly is a light setting of a device: two steps above the lightest, or the lightest where the device ends before.
-func lightly(place *client.Place, d *client.Device) float64 {
-	low, step := d.Lightest.Or(0), stepOf(place, d).Or(0)
-	light := low + 2*step
-	if heaviest, ok := d.Heaviest.Value(); ok && light > heaviest {
-		light = low
-	}
-	return float64(light)
+	return v
 }

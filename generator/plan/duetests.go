@@ -48,19 +48,11 @@ func (d *duer) strength() (list []DueTest) {
 		}
 	}
 	for _, test := range tests {
-		due := DueTest{ID: test, Values: []DueValue{{Key: "left.peak_n"}, {Key: "right.peak_n"}}}
-		for _, t := range d.days {
-			for _, s := range t.Strength {
-				if s.Test == test {
-					due.LastOn = t.On
-					due.Values[0].Last, due.Values[1].Last = listed(s.Left.Peak), listed(s.Right.Peak)
-				}
-			}
-		}
+		due := d.pulled(test)
 		have := d.c.Conditions(&client.Strength{Test: test})
 		reach := unit.Reach{Straightest: 0, MostBent: 90}
 		var at *unit.Degrees
-		if angle, ok := have.Angle.Value(); ok {
+		if angle, ok := have.Angle.Value(); ok && have.Mode != client.IsokineticMode {
 			at, reach = &angle, unit.Reach{Straightest: angle, MostBent: angle}
 		}
 		tester := d.tester()
@@ -68,6 +60,24 @@ func (d *duer) strength() (list []DueTest) {
 		list = append(list, due)
 	}
 	return list
+}
+
+// pulled is a test of force with last time's trials, as torques where the device gave those.
+func (d *duer) pulled(test string) DueTest {
+	due, last := DueTest{ID: test}, client.Strength{}
+	for _, t := range d.days {
+		for _, s := range t.Strength {
+			if s.Test == test {
+				due.LastOn, last = t.On, s
+			}
+		}
+	}
+	if len(last.Left.Torque)+len(last.Right.Torque) > 0 {
+		due.Values = ofLegs(d, "torque", last.Left.Torque, last.Right.Torque)
+	} else {
+		due.Values = ofLegs(d, "peak", last.Left.Peak, last.Right.Peak)
+	}
+	return due
 }
 
 func (d *duer) hops() (list []DueTest) {
@@ -82,26 +92,32 @@ func (d *duer) hops() (list []DueTest) {
 	tester := d.tester()
 	closed := tester.closed(hopKinds, "", nil, nil)
 	for _, test := range tests {
-		name := strings.TrimPrefix(test, "hop-")
-		key := "distance_cm"
-		switch {
-		case strings.HasPrefix(name, "timed"):
-			key = "time_s"
-		case name == "side":
-			key = "count"
-		}
-		due := DueTest{ID: name, Closed: closed, Values: []DueValue{{Key: "left." + key}, {Key: "right." + key}}}
-		for _, t := range d.days {
-			for _, h := range t.Hops {
-				if h.Test == name && len(h.Left.Distance)+len(h.Left.Time)+len(h.Left.Count)+len(h.Right.Distance)+len(h.Right.Time)+len(h.Right.Count) > 0 {
-					due.LastOn = t.On
-					due.Values[0].Last, due.Values[1].Last = listed(h.Left.Distance)+listed(h.Left.Time)+listed(h.Left.Count), listed(h.Right.Distance)+listed(h.Right.Time)+listed(h.Right.Count)
-				}
-			}
-		}
+		due := d.hopped(strings.TrimPrefix(test, "hop-"))
+		due.Closed = closed
 		list = append(list, due)
 	}
 	return list
+}
+
+// hopped is a hop with last time's trials: distances, times or counts.
+func (d *duer) hopped(name string) DueTest {
+	due, last := DueTest{ID: name}, client.Hop{}
+	for _, t := range d.days {
+		for _, h := range t.Hops {
+			if h.Test == name && len(h.Left.Distance)+len(h.Left.Time)+len(h.Left.Count)+len(h.Right.Distance)+len(h.Right.Time)+len(h.Right.Count) > 0 {
+				due.LastOn, last = t.On, h
+			}
+		}
+	}
+	switch {
+	case strings.HasPrefix(name, "timed"):
+		due.Values = ofLegs(d, "time", last.Left.Time, last.Right.Time)
+	case name == "side":
+		due.Values = ofLegs(d, "count", last.Left.Count, last.Right.Count)
+	default:
+		due.Values = ofLegs(d, "distance", last.Left.Distance, last.Right.Distance)
+	}
+	return due
 }
 
 func (d *duer) questionnaires() (list []DueTest) {

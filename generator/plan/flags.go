@@ -33,7 +33,7 @@ func (p *planner) say(id, about string, says basis.Said) {
 func (p *planner) flags() {
 	s := p.plan.Stage
 	if s.Ahead {
-		p.flag("stage-ahead", s.Set.ID, "stage {a} was set ahead of what was earned ({b}): {c} was not passed on {d}", s.Set.ID, s.Earned.ID, missing(s.Short), s.Since)
+		p.flag("stage-ahead", s.Set.ID, "stage {a} was set ahead of what was earned ({b}): {c} was not passed on {d}", s.Set.ID, s.Earned.ID, strings.Join(missing(s.Short), ", "), s.Since)
 	}
 	if says := aheadOf(p.plan.Activities); says != "" {
 		p.flag("opened-ahead", "activities", "opened ahead of what was earned: {a}", says)
@@ -49,6 +49,7 @@ func (p *planner) flags() {
 	}
 	p.flagTold()
 	p.flagSurgeon()
+	p.flagTightens()
 	p.flagUnsound()
 	p.flagGoals()
 	p.flagReference()

@@ -36,6 +36,9 @@ func (j judge) goals(k knees) (list []GoalState) {
 		}
 		m := j.found.Measure(g.Measure)
 		s.Found, s.On = m.Value, m.On
+		if unseenMark(m, s.Sense, s.Mark) {
+			m.OK, s.Found = false, nil
+		}
 		waits := j.wait(&s, k)
 		switch late := !j.asOf.Before(s.By); {
 		case !m.OK && waits:
@@ -65,8 +68,8 @@ func (j judge) calmInTime(s GoalState) bool {
 		return false
 	}
 	for _, k := range j.found.Knees {
-		m := finding.Measure{Grade: k.Effusion}
-		if !k.On.Before(j.event.Date) && !k.On.After(s.By) && k.Effusion != "" && k.EffusionValid && reaches(m, s.Sense, s.Mark) {
+		m := finding.Measure{Grade: k.AtWorst()}
+		if !k.On.Before(j.event.Date) && !k.On.After(s.By) && k.Effusion != "" && reaches(m, s.Sense, s.Mark) {
 			return true
 		}
 	}

@@ -89,6 +89,9 @@ const longestSearch = 156
 // Unfillable asks about slots that nothing can fill: by the limits of the program, in no week after the event of somebody without
 // any instruction or further procedure; or by what the places of the clinic have.
 func Unfillable(p *program.Program, places []client.Place) (asked []Mistake) {
+	if slices.ContainsFunc(p.Limits, halfWritten) {
+		return nil // cannot be laid out on days; its own mistakes are told
+	}
 	event := &client.Event{Kind: client.Operation, Procedure: p.CountsFrom, Date: unit.Day{Year: 2024, Month: 1, Date: 1}, Side: unit.Left}
 	k := gatherKnees(p, &client.Client{}, event, event.Date)
 	for _, ph := range p.Phases {
@@ -105,6 +108,11 @@ func Unfillable(p *program.Program, places []client.Place) (asked []Mistake) {
 		}
 	}
 	return asked
+}
+
+// halfWritten reports whether a limit has no rows, or one without a week.
+func halfWritten(l program.Limit) bool {
+	return len(l.Steps) == 0 || slices.ContainsFunc(l.Steps, func(s program.Step) bool { return s.Week == nil })
 }
 
 // earliest is the first week in which a phase may begin.

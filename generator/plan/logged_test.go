@@ -212,6 +212,7 @@ func TestRule22c_WhatCameBack(t *testing.T) {
 		{"a repetition short", append(week("52.5", "10,10,9", "2", "2026-03-09"), first[1:]...), 0, "week 1: fewer than 10 repetitions on 2026-03-09", ""},
 		{"too near failure", append(week("52.5", "10,10,10", "1", "2026-03-09"), first[1:]...), 0, "week 1: only 1 in reserve on 2026-03-09", ""},
 		{"a set short", append(week("52.5", "10,10", "2", "2026-03-09"), first[1:]...), 0, "week 1: 2 of 3 sets on 2026-03-09", ""},
+		{"the last set heavier: a line of its own", append([]string{"2026-03-09 left 52.5 10,10 2", "2026-03-09 left 55 10 2"}, first[1:]...), 1, "", ""},
 		{"lighter than asked", append(week("50", "10,10,10", "2", "2026-03-09"), first[1:]...), 0, "week 1: less than the load of week 1 on 2026-03-09", ""},
 		{"two for two", append(first[:1:1], week("52.5", "12,12,12", "2", "2026-03-11", "2026-03-13")...), 1, "", "2 for 2: a step is earned"},
 	} {

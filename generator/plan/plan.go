@@ -42,7 +42,8 @@ type Plan struct {
 	Symptoms      Symptoms
 	Flags         []Flag
 	Overrides     []AppliedOverride
-	CameBack      []CameBack // what logs told of the block before and of this one
+	Since         *SinceBlock // what the block before asked otherwise; nil of a first block
+	CameBack      []CameBack  // what logs told of the block before and of this one
 
 	mistakes []Mistake // that showed only while it was made
 }
@@ -168,7 +169,7 @@ type SessionDay struct {
 type DateLine struct {
 	Side    unit.Side // the leg, of a limit
 	On      unit.Day
-	Kind    string          // lifts, loosens, not-before, visit, ends, away
+	Kind    string          // lifts, loosens, tightens, not-before, visit, ends, away
 	What    string          // kind of limit, id of activity
 	Title   string          // of the activity; of a limit on some exercises only, the kind that these also name
 	Allow   *unit.Allowance // of a limit that loosens: what holds from then

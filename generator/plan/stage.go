@@ -102,7 +102,7 @@ func (j judge) recordedOn(id string, instead unit.Day) unit.Day {
 }
 
 // unknownIDs are the names of stages, activities and criteria that the program does not have.
-func unknownIDs(p *program.Program, c *client.Client, event *client.Event) (wrong []Mistake) {
+func unknownIDs(p *program.Program, c *client.Client, event *client.Event, on unit.Day) (wrong []Mistake) {
 	var phases []string
 	opened := slices.Clone(everyday)
 	for _, ph := range p.Phases {
@@ -128,18 +128,7 @@ func unknownIDs(p *program.Program, c *client.Client, event *client.Event) (wron
 	}
 	wrong = append(wrong, unknownAlso(p, event)...)
 	wrong = append(wrong, wrongLevels(p, c)...)
-	known, fixed := criterionIDs(p), notWaivable(p)
-	for _, w := range c.Waived {
-		_, measure, _ := strings.Cut(w.Criterion, ".")
-		switch {
-		case !slices.Contains(known, unnumbered(w.Criterion)) && !slices.Contains(known, w.Criterion):
-			wrong = append(wrong, Mistake{At: w.At.At("criterion"), What: fmt.Sprintf("there is no criterion %q in program %s", w.Criterion, p.ID),
-				Instead: "write stage or activity, then the measure, as in running.hop-single.lsi; the worksheet lists them"})
-		case !waivable(unnumbered(measure)) || fixed[w.Criterion]:
-			wrong = append(wrong, Mistake{At: w.At.At("criterion"), What: fmt.Sprintf("%s cannot be waived: swelling, pain and extension come before any impact", w.Criterion), Instead: "take the waiver out"})
-		}
-	}
-	return wrong
+	return append(wrong, wrongWaivers(p, c, event, on)...)
 }
 
 // unnumbered is the id of a criterion without the number that tells several of one measure apart: running.effusion-2.

@@ -90,8 +90,10 @@ type swellingCourse struct {
 func (c *swellingCourse) look(k *finding.KneeDay) {
 	grade := k.Effusion.Rank()
 	two, one, trace := unit.Grade2.Rank(), unit.Grade1.Rank(), unit.GradeTrace.Rank()
-	if !k.EffusionValid && grade < two && c.held > 0 {
-		return // a knee that does not straighten hides its swelling: such a look ends no pause
+	if c.held > 0 && grade < two {
+		if grade = k.AtWorst().Rank(); grade >= two {
+			return // a look that may have missed as much ends no pause
+		}
 	}
 	switch {
 	case c.held == 0 && grade >= two:

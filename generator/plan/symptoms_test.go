@@ -23,8 +23,10 @@ func TestRule28_EffusionCourse(t *testing.T) {
 	}
 }
 
-// Rule 28: the sweep test needs a knee that straightens: such a look ends no pause, and its swelling counts all the same.
+// Rule 28: the sweep test needs a knee that nearly straightens: else a look ends no pause, and what it saw counts all the same. The
+// kneecap tap misses a little, so it ends a pause as a 1+ would.
 func TestRule28_ABentKneeHidesSwelling(t *testing.T) {
+	const tap = "effusion_method = \"patellar-tap\"\n"
 	look := func(grade string, lacks int) string {
 		return fmt.Sprintf("effusion = %q\nleft.lacks_extension_deg = %d\n", grade, lacks)
 	}
@@ -34,9 +36,14 @@ func TestRule28_ABentKneeHidesSwelling(t *testing.T) {
 		why   string
 	}{
 		{[]string{look("2+", 0), look("trace", 0)}, plan.NoAction, "a valid look ends the pause"},
-		{[]string{look("2+", 0), look("trace", 5)}, plan.Pause, "an invalid one does not"},
-		{[]string{look("2+", 0), look("zero", 5), look("trace", 0)}, plan.NoAction, "the next valid one does"},
-		{[]string{look("2+", 5)}, plan.Pause, "swelling that is seen counts"},
+		{[]string{look("2+", 0), look("trace", 5)}, plan.NoAction, "5° cannot be told from straight by a goniometer"},
+		{[]string{look("2+", 0), look("trace", 6)}, plan.Pause, "an invalid one does not"},
+		{[]string{look("2+", 0), look("zero", 6), look("trace", 0)}, plan.NoAction, "the next valid one does"},
+		{[]string{look("2+", 6)}, plan.Pause, "swelling that is seen counts"},
+		{[]string{look("2+", 6), look("zero", 6) + tap}, plan.Stay, "the tap sees 1+ at best: stay after a pause"},
+		{[]string{look("2+", 6), look("zero", 6) + tap, look("zero", 6) + tap}, plan.NoAction, "1+ again resumes"},
+		{[]string{look("2+", 6), look("2+", 6) + tap}, plan.Pause, "what the tap sees counts"},
+		{[]string{look("2+", 6), look("trace", 6) + "effusion_method = \"ultrasound\"\n"}, plan.NoAction, "ultrasound sees the least"},
 	} {
 		tests := map[string]string{}
 		for i, text := range row.looks {

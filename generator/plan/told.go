@@ -66,7 +66,7 @@ func issued(clinic *client.Clinic, p *program.Program, c *client.Client, b *clie
 	if last == nil {
 		return nil, nil
 	}
-	plan, _ := Compute(clinic, p, asIssued(c, last))
+	plan, _ := compute(clinic, p, asIssued(c, last))
 	if plan == nil {
 		return nil, []Mistake{{At: last.At, Ask: true, What: fmt.Sprintf("what block %d asked cannot be worked out again: its logs give no load", last.Number), Instead: "see what is wrong with it; the loads come from lifts alone"}}
 	}
@@ -76,12 +76,13 @@ func issued(clinic *client.Clinic, p *program.Program, c *client.Client, b *clie
 // gatherLogs holds the logs of the block before against what it asked.
 func gatherLogs(clinic *client.Clinic, p *program.Program, c *client.Client, b *client.Block) (asked *Plan, list []told, wrong []Mistake) {
 	asked, wrong = issued(clinic, p, c, b)
-	list, more := tell(asked, c, b.Starts)
+	list, more := tell(asked, nil, c, b.Starts)
 	return asked, list, append(wrong, more...)
 }
 
-// tell holds the lines of the logs of a plan's block against it.
-func tell(asked *Plan, c *client.Client, written unit.Day) (list []told, wrong []Mistake) {
+// tell holds the lines of the logs of a plan's block against it; first is the page that was in force before something came to
+// light, nil where nothing did.
+func tell(asked *Plan, first *firstPage, c *client.Client, written unit.Day) (list []told, wrong []Mistake) {
 	if asked == nil {
 		return nil, nil
 	}
@@ -95,6 +96,9 @@ func tell(asked *Plan, c *client.Client, written unit.Day) (list []told, wrong [
 		lines[key]++
 		t.nth = lines[key]
 		t.find(asked)
+		if t.dose == nil && first.inForce(t.Done.On) {
+			t.find(first.page())
+		}
 		wrong = append(wrong, t.judge()...)
 		list = append(list, t)
 	}
@@ -104,6 +108,9 @@ func tell(asked *Plan, c *client.Client, written unit.Day) (list []told, wrong [
 
 // find looks up what was asked, and where it was done.
 func (t *told) find(asked *Plan) {
+	if asked == nil {
+		return
+	}
 	for i := range asked.Prescriptions {
 		r := &asked.Prescriptions[i]
 		if r.Exercise.ID != t.Do || r.Side != t.Side {

@@ -2,8 +2,11 @@ package plan
 
 import (
 	"fmt"
+	"slices"
+	"strings"
 
 	"paceleaf/generator/client"
+	"paceleaf/generator/program"
 	"paceleaf/generator/unit"
 )
 
@@ -41,6 +44,52 @@ func waives(w *client.Waived, c *client.Client, event *client.Event, on unit.Day
 		return !operatedBefore(c, event, last)
 	}
 	return !w.From.Before(last) && !w.From.After(on)
+}
+
+// mayWaive reports whether a criterion may be waived: any but swelling, pain and extension; these too where nothing that
+// the step brings lands on the knee and no operation heals in it. A worn knee that never straightens would else stay in its
+// first stage for good.
+func (j judge) mayWaive(c Criterion) bool {
+	return c.waivable() || stepWithoutImpact(j.p, j.c, j.event, c.Of, j.asOf)
+}
+
+// stepWithoutImpact reports whether a criterion's owner is a phase without impact, of a knee on which weeks are not counted from an
+// operation and that had none since. Activities, and the end, are no such step.
+func stepWithoutImpact(p *program.Program, c *client.Client, event *client.Event, of string, on unit.Day) bool {
+	ph, _ := p.Phase(of)
+	if ph == nil || event.Kind == client.Operation || lastOperation(c, event, on).Compare(event.Date) != 0 {
+		return false
+	}
+	for i := range ph.Slots {
+		for _, id := range ph.Slots[i].Choose {
+			if e := p.Exercises[id]; e == nil || isImpact(e) {
+				return false
+			}
+		}
+	}
+	return true
+}
+
+// wrongWaivers are waivers of what the program does not ask, and of what nobody may waive.
+func wrongWaivers(p *program.Program, c *client.Client, event *client.Event, on unit.Day) (wrong []Mistake) {
+	known, fixed := criterionIDs(p), notWaivable(p)
+	for i := range c.Waived {
+		w := &c.Waived[i]
+		of, measure, _ := strings.Cut(w.Criterion, ".")
+		m := Mistake{At: w.At.At("criterion")}
+		switch {
+		case !slices.Contains(known, unnumbered(w.Criterion)) && !slices.Contains(known, w.Criterion):
+			m.What = fmt.Sprintf("there is no criterion %q in program %s", w.Criterion, p.ID)
+			m.Instead = "write stage or activity, then the measure, as in running.hop-single.lsi; the worksheet lists them"
+		case (!waivable(unnumbered(measure)) || fixed[w.Criterion]) && !stepWithoutImpact(p, c, event, of, on):
+			m.What = fmt.Sprintf("%s cannot be waived: swelling, pain and extension come before any impact, and after an operation before any stage", w.Criterion)
+			m.Instead = "take the waiver out; where a knee does not straighten, look at its swelling in another way and say so by effusion_method"
+		default:
+			continue
+		}
+		wrong = append(wrong, m)
+	}
+	return wrong
 }
 
 // oldWaivers asks about waivers that an operation has ended.
