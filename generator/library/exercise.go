@@ -1,6 +1,9 @@
 package library
 
 import (
+	"strings"
+
+	"paceleaf/generator/figure"
 	"paceleaf/generator/page"
 	"paceleaf/generator/program"
 	"paceleaf/generator/unit"
@@ -22,8 +25,8 @@ func (r *reader) exercise(e *program.Exercise) Page {
 		part("limits", w.Say("library.limits"), r.kinds(e)),
 		part("reasons", w.Say("library.reasons"), linked("links", "../", r.notesAbout(e))),
 		part("desk", w.Say("library-desk.exercise"), r.forTherapists(e)...),
-		part("links-here", w.Say("library-desk.links-here"), r.linksHere(e)),
 	}
+	parts = append(parts, r.explained(link{e.Title, "exercises/" + e.ID + ".html"}, parts), part("links-here", w.Say("library-desk.links-here"), r.linksHere(e)))
 	return r.made("exercises/"+e.ID+".html", "../", "exercise-page", e.Title, parts...)
 }
 
@@ -37,7 +40,7 @@ func named(title string, items []string) page.Node {
 // drawings are the pictures, each with the legs that work in it.
 func (r *reader) drawings(e *program.Exercise) (nodes []page.Node) {
 	for _, p := range r.Pictures(e) {
-		d, says := p.Drawing, p.Says
+		d, says := p.Drawing, strings.TrimSpace(p.Says+" "+r.rangeDrawn(e))
 		if len(nodes) > 0 {
 			says = r.w.Say("library.mirrored")
 		}
@@ -52,6 +55,22 @@ func cues(e *program.Exercise) (texts []string) {
 		texts = append(texts, c.Text)
 	}
 	return texts
+}
+
+// rangeDrawn says which range is drawn: all that the exercise has, which is nobody's limit.
+func (r *reader) rangeDrawn(e *program.Exercise) string {
+	_, _, shown, err := figure.Ends(e.Figure, e.Range)
+	if err != nil || !shown {
+		return ""
+	}
+	says := r.w.Say("library.range-drawn", "from", r.angle(e.Range.Straightest), "to", r.angle(e.Range.MostBent))
+	if e.Range.Straightest == e.Range.MostBent {
+		says = r.w.Say("library.angle-drawn", "at", r.angle(e.Range.MostBent))
+	}
+	if beside, _ := figure.Beside(e.Figure); beside {
+		says += " " + r.w.Say("figure.beside")
+	}
+	return says
 }
 
 // levels are the rungs of a ladder.

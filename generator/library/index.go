@@ -1,6 +1,8 @@
 package library
 
 import (
+	"slices"
+	"strconv"
 	"strings"
 
 	"paceleaf/generator/page"
@@ -54,12 +56,23 @@ func (r *reader) tokens(e *program.Exercise) (tokens []string) {
 	}
 	tokens = append(tokens, "chain-"+string(e.Chain))
 	for _, p := range r.used[e.ID] {
-		tokens = append(tokens, "phase-"+p.program.ID+"-"+p.phase.ID)
-		if token := "program-" + p.program.ID; tokens[len(tokens)-2] != token {
-			tokens = append(tokens, token)
+		for _, token := range []string{r.programToken(p.program), r.phaseToken(p.program, p.phase)} {
+			if !slices.Contains(tokens, token) {
+				tokens = append(tokens, token)
+			}
 		}
 	}
 	return tokens
+}
+
+// programToken and phaseToken are short, for an exercise may stand in thirty phases: the places of a program and of its phase
+// in the lists of the finder.
+func (r *reader) programToken(p *program.Program) string {
+	return "p" + strconv.Itoa(1+slices.Index(r.Programs, p))
+}
+
+func (r *reader) phaseToken(p *program.Program, ph *program.Phase) string {
+	return r.programToken(p) + "-" + strconv.Itoa(1+slices.Index(p.Phases, ph))
 }
 
 // finder is the form that a script shows: without one it stays hidden, and all exercises stand there.
@@ -104,7 +117,7 @@ func (r *reader) deviceChoices() []page.Span {
 
 func (r *reader) programChoices() (options []page.Span) {
 	for _, p := range r.Programs {
-		options = append(options, page.Span{Text: p.Title, Href: "#program-" + p.ID})
+		options = append(options, page.Span{Text: p.Title, Href: "#" + r.programToken(p)})
 	}
 	return options
 }
@@ -112,7 +125,7 @@ func (r *reader) programChoices() (options []page.Span) {
 func (r *reader) phaseChoices() (options []page.Span) {
 	for _, p := range r.Programs {
 		for _, ph := range p.Phases {
-			options = append(options, page.Span{Text: r.w.Say("library.phase-of", "phase", ph.Title, "program", p.Title), Href: "#phase-" + p.ID + "-" + ph.ID})
+			options = append(options, page.Span{Text: r.w.Say("library.phase-of", "phase", ph.Title, "program", p.Title), Href: "#" + r.phaseToken(p, ph)})
 		}
 	}
 	return options

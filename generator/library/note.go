@@ -20,8 +20,9 @@ func (r *reader) noteForClients(n *program.Note) Page {
 			exercises = append(exercises, link{e.Title, "exercises/" + id + ".html"})
 		}
 	}
-	return r.made("notes/"+n.ID+".html", "../", "note-page", n.Title,
-		part("head", n.Title, append([]page.Node{text("whose", r.whose("notes/"+n.ID+".toml", "notes/"+n.ID+".md"))}, page.FromMarkdown(n.ForYou)...)...),
+	head := part("head", n.Title, append([]page.Node{text("whose", r.whose("notes/"+n.ID+".toml", "notes/"+n.ID+".md"))}, page.FromMarkdown(n.ForYou)...)...)
+	return r.made("notes/"+n.ID+".html", "../", "note-page", n.Title, head,
+		r.explained(link{n.Title, "notes/" + n.ID + ".html"}, []page.Part{head}),
 		part("about", w.Say("library.note-exercises"), linked("links", "../", exercises)),
 		part("more", w.Say("library.note-more"), page.Node{Kind: "text", Class: "links", Spans: []page.Span{
 			{Text: w.Say("library.note-for-colleagues"), Href: n.ID + colleagues + ".html"}}}))

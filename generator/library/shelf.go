@@ -21,6 +21,7 @@ type Shelf struct {
 	Programs []*program.Program
 	Catalog  *program.Catalog
 	Words    *words.Words
+	Glossary []Term // words that clients meet; none where the language has no such file
 }
 
 // Page is one page of the library, before it is drawn.
@@ -51,6 +52,9 @@ func (s *Shelf) Pages() []Page {
 	for _, p := range s.Programs {
 		all = append(all, r.program(p))
 	}
+	if len(r.Glossary) > 0 {
+		all = append(all, r.glossary())
+	}
 	return all
 }
 
@@ -61,7 +65,7 @@ func (s *Shelf) Pictures(e *program.Exercise) (all []Picture) {
 	}
 	for _, side := range sides(e) {
 		all = append(all, Picture{Path: "figures/" + e.ID + "-" + string(side) + ".svg", Named: s.named(e, side), Says: e.Describe,
-			Drawing: page.Drawing{ID: "fig-" + e.ID + "-" + string(side), Pose: e.Figure, Side: side}})
+			Drawing: page.Drawing{ID: "fig-" + e.ID + "-" + string(side), Pose: e.Figure, Side: side, Range: e.Range}})
 	}
 	return all
 }
@@ -89,11 +93,12 @@ func (s *Shelf) named(e *program.Exercise, side unit.Side) string {
 // reader is a shelf with what each page needs to know of the others.
 type reader struct {
 	*Shelf
-	w     *words.Words
-	ids   []string            // of the exercises, by title
-	used  map[string][]place  // exercise -> phases that choose it
-	names map[string][]string // exercise -> those that name it as easier or harder
-	cited map[string][]link   // source -> pages that rest on it
+	w        *words.Words
+	ids      []string            // of the exercises, by title
+	used     map[string][]place  // exercise -> phases that choose it
+	names    map[string][]string // exercise -> those that name it as easier or harder
+	cited    map[string][]link   // source -> pages that rest on it
+	mentions map[string][]link   // term -> pages that use it
 }
 
 // place is a phase of a program.
@@ -106,7 +111,7 @@ type place struct {
 type link struct{ title, path string }
 
 func (s *Shelf) reader() *reader {
-	r := &reader{Shelf: s, w: s.Words, used: map[string][]place{}, names: map[string][]string{}, cited: map[string][]link{}}
+	r := &reader{Shelf: s, w: s.Words, used: map[string][]place{}, names: map[string][]string{}, cited: map[string][]link{}, mentions: map[string][]link{}}
 	r.ids = slices.SortedFunc(maps.Keys(s.Catalog.Exercises), func(a, b string) int { return s.before(a, b) })
 	for _, p := range s.Programs {
 		for _, ph := range p.Phases {

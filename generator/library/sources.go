@@ -44,7 +44,7 @@ func (r *reader) entry(key string, s program.Source) page.Node {
 	if s.DOI != "" {
 		what = append(what, page.Span{Text: " "}, page.Span{Text: "doi " + s.DOI, Href: "https://doi.org/" + s.DOI})
 	}
-	nodes := []page.Node{{Kind: "text", Spans: what}, text("note", s.About)}
+	nodes := []page.Node{{Kind: "text", Spans: what}, text("note", s.About), text("note", r.w.Say("library-desk.key", "key", key))}
 	if used := r.cited[key]; len(used) > 0 {
 		list := page.Node{Kind: "text", Class: "used", Spans: plain(r.w.Say("library-desk.used-in") + " ")}
 		for i, l := range used {

@@ -17,6 +17,7 @@ func (r *reader) forTherapists(e *program.Exercise) []page.Node {
 	return []page.Node{
 		r.careful(e),
 		factual("plain",
+			fact(say("id"), e.ID),
 			fact(say("trains"), r.list("library.muscle-", textsOf(e.Trains))),
 			fact(say("chain"), r.word("library-desk.chain-", string(e.Chain))),
 			fact(say("contraction"), r.list("library-desk.contraction-", textsOf(e.Contraction))),

@@ -2,6 +2,7 @@ package program
 
 import (
 	"fmt"
+	"maps"
 	"slices"
 	"strings"
 
@@ -24,11 +25,7 @@ func (r *reader) judge() {
 		r.judgeLimit(&p.Limits[i])
 	}
 	for i := range p.Activities {
-		a := &p.Activities[i]
-		if a.Title == "" {
-			a.Title = strings.ToUpper(a.ID[:min(1, len(a.ID))]) + strings.ReplaceAll(a.ID[min(1, len(a.ID)):], "-", " ")
-		}
-		r.criteria(a.Needs)
+		r.judgeActivity(&p.Activities[i])
 	}
 	for _, g := range p.Goals {
 		r.vouched(g.Source, g.Standing, g.At)
@@ -44,10 +41,22 @@ func (r *reader) judge() {
 	}
 }
 
+// judgeActivity names an activity that has no title, and judges what it needs.
+func (r *reader) judgeActivity(a *Activity) {
+	if a.Title == "" {
+		a.Title = strings.ToUpper(a.ID[:min(1, len(a.ID))]) + strings.ReplaceAll(a.ID[min(1, len(a.ID)):], "-", " ")
+	}
+	r.criteria(a.Needs)
+}
+
 // cited asks that a source stands in the bibliography.
 func (r *reader) cited(key string, at basis.Origin) {
 	if _, known := r.p.Sources[key]; key != "" && !known {
-		r.wrong(at, fmt.Sprintf("source %q is not in programs/sources.toml", key), "add ["+key+"] there, or mend the key")
+		instead := "add [" + key + "] there, or mend the key; the library's page of sources names all keys"
+		if near := source.Closest(key, slices.Sorted(maps.Keys(r.p.Sources)), meantShown); len(near) > 0 {
+			instead = "did you mean " + strings.Join(near, " or ") + "? Else add [" + key + "] there"
+		}
+		r.wrong(at, fmt.Sprintf("source %q is not in programs/sources.toml", key), instead)
 	}
 }
 
@@ -69,8 +78,11 @@ func (r *reader) presets() {
 			}
 		}
 		if !slices.Contains(names, name) {
-			r.wrong(basis.Origin{File: r.p.At.File, Key: "presets." + kind}, fmt.Sprintf("there is no preset %q of %s", name, kind),
-				"write one of "+strings.Join(names, ", ")+", or leave it out for our composite")
+			instead := "leave it out: the limits of this program name no preset of it"
+			if len(names) > 0 {
+				instead = "write one of " + strings.Join(names, ", ") + ", or leave it out for our composite"
+			}
+			r.wrong(basis.Origin{File: r.p.At.File, Key: "presets." + kind}, fmt.Sprintf("there is no preset %q of %s", name, kind), instead)
 		}
 	}
 }

@@ -40,8 +40,11 @@ type Limit struct {
 	Note      string        `key:"note" doc:"why it is as it is; the worksheet prints it" show:"the graft is weakest in these weeks" said:"desk"`
 }
 
-// LimitFile is one file of programs/limits/.
+// LimitFile is one file of programs/limits/: what is closed until a week, and what is closed until the therapist opens it. Several
+// programs share it.
 type LimitFile struct {
-	CopiedFrom string  `key:"copied_from" doc:"the shipped file that this one started as, and its digest then; check tells when that one changes" show:"acl-graft 1a2b3c4d"`
-	Limits     []Limit `key:"limit,required" doc:"a schedule of one kind of limit, from the event to the day it lifts"`
+	At         basis.Origin
+	CopiedFrom string     `key:"copied_from" doc:"the shipped file that this one started as, and its digest then; check tells when that one changes" show:"acl-graft 1a2b3c4d"`
+	Limits     []Limit    `key:"limit" doc:"a schedule of one kind of limit, from the event to the day it lifts"`
+	Activities []Activity `key:"activity" doc:"something that the therapist opens, on its own floor and criteria, in every program that names this file"`
 }

@@ -28,6 +28,9 @@ func (l Library) Loose() source.Faults {
 	for i := range r.p.Limits {
 		r.judgeLimit(&r.p.Limits[i])
 	}
+	for i := range r.p.Activities {
+		r.judgeActivity(&r.p.Activities[i])
+	}
 	r.faults.Sort()
 	return r.faults
 }

@@ -15,7 +15,7 @@ const meantShown = 3
 func (p *Program) Meant(written string) string {
 	near := source.Closest(written, slices.Sorted(maps.Keys(p.Exercises)), meantShown)
 	if len(near) == 0 {
-		return "write the id of an exercise of the program"
+		return "write the id of an exercise of the program: the name of its page in out/library/exercises, without .html"
 	}
 	return "did you mean " + strings.Join(near, " or ") + "?"
 }

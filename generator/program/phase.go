@@ -9,7 +9,7 @@ import (
 type File struct {
 	At              basis.Origin
 	Title           string            `key:"title,required" doc:"name of the program" show:"After ACL reconstruction" said:"client"`
-	About           string            `key:"about" doc:"one or two sentences for a surgeon or a colleague; not printed yet" show:"Six stages, from the first days to a whole match." said:"desk"`
+	About           string            `key:"about" doc:"one or two sentences for a surgeon or a colleague, at the head of its page in the library" show:"Six stages, from the first days to a whole match." said:"desk"`
 	CountsFrom      string            `key:"counts_from,required" doc:"the procedure whose date weeks count from, or injury, or start" show:"acl-reconstruction"`
 	Phases          []string          `key:"phases,required" doc:"ids of programs/phases/, in order" show:"[\"settle\", \"activate\", \"rebuild\"]"`
 	Limits          []string          `key:"limits" doc:"ids of programs/limits/" show:"[\"acl-graft\"]"`

@@ -89,6 +89,11 @@ func (r *reader) wrong(at basis.Origin, what, instead string) {
 	r.faults.Add(source.Fault{File: at.File, Key: at.Key, What: what, Instead: instead})
 }
 
+// said reports whether something is wrong with a file already.
+func (r *reader) said(file string) bool {
+	return slices.ContainsFunc(r.faults, func(f source.Fault) bool { return f.File == file })
+}
+
 func (r *reader) phase(id string, named basis.Origin) {
 	if id == "" {
 		return // the walker has said so
@@ -112,7 +117,11 @@ func (r *reader) limits(id string, named basis.Origin) {
 		r.wrong(named, fmt.Sprintf("there is no limit file %q", id), r.oneOf("limits", id))
 		return
 	}
+	if len(file.Limits)+len(file.Activities) == 0 && !r.said("programs/limits/"+id+".toml") {
+		r.wrong(basis.Origin{File: "programs/limits/" + id + ".toml"}, "the file has no [[limit]] and no [[activity]]", "write one, or take the file away")
+	}
 	r.p.Limits = append(r.p.Limits, file.Limits...)
+	r.p.Activities = append(r.p.Activities, file.Activities...)
 }
 
 // exercise reads an exercise and its neighbours' titles lie with whoever names them: easier and harder need not be in a slot.

@@ -35,7 +35,10 @@ func (r *reader) translate() {
 
 // eachFile visits every file of the program that holds texts, with what was read from it.
 func (p *Program) eachFile(visit func(file string, holders ...any)) {
+	all, own := p.Activities, p.ownActivities()
+	p.Activities = all[:own]
 	visit("programs/"+p.ID+".toml", &p.File)
+	p.Activities = all
 	for _, ph := range p.Phases {
 		visit(ph.At.File, ph)
 	}
@@ -46,6 +49,9 @@ func (p *Program) eachFile(visit func(file string, holders ...any)) {
 	for i := range p.Limits {
 		limits[p.Limits[i].At.File] = append(limits[p.Limits[i].At.File], &p.Limits[i])
 	}
+	for i := own; i < len(all); i++ {
+		limits[all[i].At.File] = append(limits[all[i].At.File], &all[i])
+	}
 	for _, file := range slices.Sorted(maps.Keys(limits)) {
 		visit(file, limits[file]...)
 	}
@@ -54,6 +60,16 @@ func (p *Program) eachFile(visit func(file string, holders ...any)) {
 	}
 	visit("programs/errors.toml", &p.Errors)
 	visit("programs/sources.toml", &p.Sources)
+}
+
+// ownActivities is how many of the activities stand in the program's own file: they come first, then those of limit files.
+func (p *Program) ownActivities() int {
+	for i, a := range p.Activities {
+		if a.At.File != p.At.File {
+			return i
+		}
+	}
+	return len(p.Activities)
 }
 
 // inWords says the texts of one file, and names those that have no words and those that no text needs.

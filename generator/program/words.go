@@ -14,6 +14,7 @@ type (
 const (
 	OpenChain   Chain = "open"
 	ClosedChain Chain = "closed"
+	NoChain     Chain = "none"
 
 	Isometric  Contraction = "isometric"
 	Concentric Contraction = "concentric"

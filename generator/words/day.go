@@ -16,9 +16,6 @@ func (w *Words) ShortDay(d unit.Day) string { return w.day("date.short", d) }
 // DayMonth writes Mon 6 April.
 func (w *Words) DayMonth(d unit.Day) string { return w.day("date.day", d) }
 
-// GridDay writes Mon 6, for the head of a diary.
-func (w *Words) GridDay(d unit.Day) string { return w.day("date.grid", d) }
-
 // Weekday writes Monday.
 func (w *Words) Weekday(d unit.Day) string {
 	if d.IsZero() {

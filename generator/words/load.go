@@ -17,7 +17,7 @@ var files = []string{"client.toml", "desk.toml", "library.toml", reasonsFile}
 
 // Load reads the words of a language from a folder of templates, the clinic's own over the shipped, key by key.
 func Load(folder source.Folder, lang string) (*Words, source.Faults) {
-	w := &Words{Lang: lang, Dir: "ltr", sentences: map[string]Sentence{}}
+	w := &Words{Lang: lang, Dir: "ltr", sentences: map[string]Sentence{}, Glossary: folder.Exists("words/" + lang + "/" + GlossaryFile)}
 	l := loader{words: w, shipped: map[string]Sentence{}, data: map[string][]byte{}}
 	for _, file := range files {
 		l.file(folder, lang, file)

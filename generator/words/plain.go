@@ -1,6 +1,7 @@
 package words
 
 import (
+	"fmt"
 	"slices"
 	"strings"
 	"unicode"
@@ -17,6 +18,16 @@ type PlainWord struct {
 	At    basis.Origin
 	Hard  string `key:"hard,required" doc:"a word, or several, that a client may not know" show:"flexion"`
 	Plain string `key:"plain,required" doc:"what to say instead" show:"bending"`
+
+	explained bool // by the glossary
+}
+
+// Instead is what a text should say, and whether the word is at least explained somewhere.
+func (w PlainWord) Instead() string {
+	if w.explained {
+		return fmt.Sprintf("write %q; the library's page of words explains the other", w.Plain)
+	}
+	return fmt.Sprintf("write %q", w.Plain)
 }
 
 // PlainWords are the hard words of a language, the clinic's own over the shipped.
@@ -34,6 +45,10 @@ func LoadPlain(folder source.Folder, lang string) (plain PlainWords, faults sour
 				plain.Words = append(plain.Words, w)
 			}
 		}
+	}
+	glossary, _ := LoadGlossary(folder, lang) // its mistakes are told where it is judged
+	for i := range plain.Words {
+		plain.Words[i].explained = glossary.Explains(plain.Words[i].Hard) != nil
 	}
 	return plain, faults
 }

@@ -13,6 +13,7 @@ import (
 type Words struct {
 	Lang      string
 	Dir       string // ltr or rtl
+	Glossary  bool   // the language explains the words that clients meet: the library has a page of them
 	sentences map[string]Sentence
 	grammar
 }

@@ -1,7 +1,8 @@
-// Keeps the library on a telephone. What is kept, and under which name, stands above this line. It answers for the library's
-// own folder alone: a page made for one person lies in another folder and is never kept here.
+// Keeps the library on a telephone. What is kept, and under which name, stands above this line. It answers for these files
+// alone: a page made for one person is not among them and is never kept, not even where somebody laid it beside them.
 const own = "paceleaf-library "
-const inside = url => url.startsWith(self.registration.scope)
+const place = url => Object.assign(new URL(url, self.registration.scope), { search: "", hash: "" }).href
+const listed = new Set(["", ...first, ...later].map(place))
 
 self.addEventListener("install", event => event.waitUntil((async () => {
   const cache = await caches.open(own + keep)
@@ -17,7 +18,7 @@ self.addEventListener("activate", event => event.waitUntil((async () => {
 
 self.addEventListener("fetch", event => {
   const asked = event.request
-  if (asked.method != "GET" || !inside(asked.url)) return
+  if (asked.method != "GET" || !listed.has(place(asked.url))) return
   event.respondWith((async () => {
     const cache = await caches.open(own + keep)
     try {
