@@ -83,6 +83,8 @@ func (h handout) brace(a unit.Allowance) (says string) {
 		says += " " + w.Say("limit.brace-night")
 	case a.Night != nil:
 		says += " " + w.Say("limit.brace-day")
+	default: // common practice, no source: a brace stays on until somebody has said when it comes off
+		says += " " + w.Say("limit.brace-untold")
 	}
 	return says
 }

@@ -6,27 +6,31 @@ import (
 	"paceleaf/generator/program"
 )
 
-// asked is what the next stage and each activity ask, against what was found.
+// asked is what the next stage and each activity ask, against what was found: the activities in one table, then every mark once with
+// whoever asks for it, then goals.
 func (d *desk) asked() Part {
 	s := d.p.Stage
 	var nodes []Node
+	asked := []plan.Criterion(nil)
 	if s.Next == nil {
 		nodes = append(nodes, d.note("last-stage"))
 	} else {
-		nodes = append(nodes, d.criteria(d.say("next-caption", "stage", s.Next.Title), criteriaOf(s, s.Next.ID)))
+		asked = criteriaOf(s, s.Next.ID)
 	}
-	nodes = append(nodes, d.ending())
+	nodes = append(nodes, d.activities())
+	for _, a := range d.p.Activities {
+		asked = append(asked, withoutFloors(a.Criteria)...)
+	}
+	nodes = append(nodes, d.criteria(d.say("marks-caption", "stage", phaseTitle(s.Next), "day", d.w.Day(d.newest())), asked), d.ending())
 	if open := earlierOpen(s); len(open) > 0 {
 		nodes = append(nodes, d.criteria(d.say("earlier-caption"), open))
 	}
 	if len(s.Short) > 0 {
 		nodes = append(nodes, d.criteria(d.say("short-caption"), s.Short))
 	}
-	for _, a := range d.p.Activities {
-		nodes = append(nodes, d.activity(a))
-	}
 	nodes = append(nodes, d.note("near-note"))
-	return d.part("asked", nodes...)
+	nodes = append(nodes, d.goals()...)
+	return d.folded("asked", d.standing(asked), nodes...)
 }
 
 func criteriaOf(s plan.StageState, phase string) (some []plan.Criterion) {
@@ -47,41 +51,6 @@ func earlierOpen(s plan.StageState) (open []plan.Criterion) {
 		}
 	}
 	return open
-}
-
-func (d *desk) activity(a plan.ActivityState) Node {
-	title := d.say("activity", "activity", a.Activity.Title, "state", d.word("activity-state", a.State))
-	var nodes []Node
-	if a.OpenedBy != "" {
-		nodes = append(nodes, d.note("opened-by", "who", d.therapist(a.OpenedBy), "day", d.w.Day(a.OpenedFrom)))
-	}
-	if a.Because != "" {
-		nodes = append(nodes, paragraph("note", d.reason(a.Because)))
-	}
-	if !a.NotBefore.IsZero() {
-		nodes = append(nodes, d.note("not-before", "day", d.w.Day(a.NotBefore)))
-	}
-	nodes = append(nodes, d.criteria(d.say("activity-caption", "activity", a.Activity.Title), a.Criteria))
-	return group("activity", title, 3, nodes...)
-}
-
-func (d *desk) criteria(caption string, criteria []plan.Criterion) Node {
-	table := d.table("criteria", caption, "id", "found", "wanted", "on", "state", "near", "why", "rule")
-	for _, c := range criteria {
-		d.criterion(&table, c, "")
-	}
-	return table
-}
-
-func (d *desk) criterion(table *Node, c plan.Criterion, mark string) {
-	class := ""
-	if !c.Passed() {
-		class = "missing"
-	}
-	table.row(class, mark+c.ID, d.outcomeOrNone(c), d.wanted(c), d.w.Day(c.On), d.word("state", string(c.State)), d.near(c), d.whyState(c), d.ruleOf(c.Rule))
-	for _, choice := range c.Any {
-		d.criterion(table, choice, mark+"› ")
-	}
 }
 
 func (d *desk) outcomeOrNone(c plan.Criterion) string {
@@ -110,7 +79,7 @@ func (d *desk) notBefore(c plan.Criterion) string {
 	if c.NotBefore.IsZero() {
 		return ""
 	}
-	return d.say("not-before", "day", d.w.Day(c.NotBefore))
+	return d.say("not-before", "day", d.nearDay(c.NotBefore))
 }
 
 // near says how the mark lies to the error of the test; time and grades have none.
@@ -126,12 +95,12 @@ func (d *desk) near(c plan.Criterion) string {
 	return d.band("near-not", c)
 }
 
-// band puts the width of the error band behind the verdict.
+// band puts the width of the error band behind the verdict; where the error comes from stands beside the change of the measure.
 func (d *desk) band(key string, c plan.Criterion) string {
 	if c.NearBy == nil {
 		return d.say(key)
 	}
-	return d.say("near-band", "near", d.say(key), "band", withUnit(resultNumber(c.Band), c.Wanted.Unit), "source", nonEmpty(", ", c.NearBy.Source, d.word("standing", string(c.NearBy.Standing))))
+	return d.say("near-band", "near", d.say(key), "band", withUnit(resultNumber(c.Band), c.Wanted.Unit))
 }
 
 func (d *desk) whyState(c plan.Criterion) string {
@@ -143,7 +112,11 @@ func (d *desk) whyState(c plan.Criterion) string {
 	if c.Optional {
 		optional = d.say("only-if-tested")
 	}
-	return nonEmpty("; ", waived, d.reason(c.Reason, c.Doubt), optional)
+	reason := d.reason(c.Reason, c.Doubt)
+	if reason == d.word("state", string(c.State)) {
+		reason = "" // the state says it
+	}
+	return nonEmpty("; ", waived, reason, optional)
 }
 
 // ruleOf is where a criterion comes from: source, standing, note.

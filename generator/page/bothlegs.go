@@ -1,6 +1,7 @@
 package page
 
 import (
+	"cmp"
 	"slices"
 
 	"paceleaf/generator/basis"
@@ -8,69 +9,48 @@ import (
 	"paceleaf/generator/unit"
 )
 
-// bothLegs is what the tests say of both legs, test by test, the newest first: absolute values beside every ratio. The
-// sums of what is decided by stand here; those of earlier tests at the end of the page.
+// bothLegs is what the tests say of both legs, drawn and in numbers, test by test, the newest first: absolute values beside every ratio.
+// What is neither force nor the knee itself is folded, for its newest values stand on the first sheet; sums stand at the end of the page.
 func (d *desk) bothLegs() Part {
 	f := d.p.Found
 	if f == nil || len(f.Strength)+len(f.Lifts)+len(f.Hops)+len(f.Knees)+len(f.Order) == 0 {
 		return d.part("both-legs", d.note("no-tests"))
 	}
-	nodes := []Node{d.measures(f)}
+	first, second := d.bothSides()[0], d.bothSides()[1]
+	nodes := append(d.charts(), d.note("pairs-note", "first", d.leg(first), "second", d.leg(second)))
 	nodes = append(nodes, d.strengths(f.Strength)...)
-	nodes = append(nodes, d.lifts(f.Lifts)...)
-	nodes = append(nodes, d.hops(f.Hops)...)
-	nodes = append(nodes, d.otherTests(f)...)
 	if len(f.Knees) > 0 {
 		nodes = append(nodes, d.knees(f.Knees))
 	}
-	nodes = append(nodes, group("sums", d.say("sums-title"), 3, bullets("sum", d.measureSums(f)...)))
-	return d.part("both-legs", nodes...)
+	others := append(append(d.lifts(f.Lifts), d.hops(f.Hops)...), d.otherTests(f)...)
+	nodes = append(nodes, fold("sums", d.say("other-tests"), others...))
+	return d.folded("both-legs", d.say("both-legs-line", "n", d.testDays(f)), nodes...)
 }
 
-// measures are the newest values, each with its error band and its doubts.
-func (d *desk) measures(f *finding.Findings) Node {
-	table := d.table("measures", d.say("measures-caption"), "id", "found", "on", "error", "why")
-	for _, name := range f.Order {
-		m := f.Measures[name]
-		value := ""
-		if m.OK {
-			value = d.outcome(m.Value)
-		}
-		table.row("", name, value, d.w.Day(m.On), d.errorOf(m), d.reason(append([]basis.Said{m.Reason}, m.Doubts...)...))
+// testDays is how many days of tests there are.
+func (d *desk) testDays(f *finding.Findings) int {
+	days := map[unit.Day]bool{}
+	for _, k := range f.Knees {
+		days[k.On] = true
 	}
-	return table
+	for _, t := range f.Strength {
+		days[t.On] = true
+	}
+	return len(days)
 }
 
-func (d *desk) errorOf(m finding.Measure) string {
-	if !m.OK || m.Unit == "" && m.Grade != "" {
+// pair is what both legs gave, the event's own first; empty where neither gave anything.
+func pair(first, second string) string {
+	if first == "" && second == "" {
 		return ""
 	}
-	if m.SEM == nil {
-		return d.say("error-not-known")
-	}
-	return d.say("error", "sem", withUnit(resultNumber(*m.SEM), m.Unit), "source", m.SEMSource)
-}
-
-// measureSums are the sums of what criteria and newest values were found to be, inputs below.
-func (d *desk) measureSums(f *finding.Findings) (lines []string) {
-	for _, c := range allCriteria(d.p) {
-		lines = append(lines, sums(&d.tests, c.Found)...)
-	}
-	for _, name := range f.Order {
-		lines = append(lines, sums(&d.tests, f.Measures[name].Value)...)
-	}
-	return lines
-}
-
-// earlier are the sums of every other number in the tables of tests.
-func (d *desk) earlier() Part {
-	return d.part("earlier", bullets("sum", sums(&d.tests, testSteps(d.p.Found)...)...))
+	return cmp.Or(first, "–") + " / " + cmp.Or(second, "–")
 }
 
 // strengths is one table for each test of force.
 func (d *desk) strengths(all []finding.StrengthTest) (tables []Node) {
 	for _, id := range eachOnce(all, func(t finding.StrengthTest) string { return t.Test }) {
-		table := d.table("strength", d.say("strength-caption", "test", id), "on", "leg", "force", "torque", "per-kg", "spread", "symmetry", "deficit", "preop", "conditions")
+		table := d.table("strength", d.say("strength-caption", "test", id), "on", "force", "torque", "per-kg", "spread", "symmetry", "preop", "conditions", "why")
 		for _, t := range slices.Backward(all) {
 			if t.Test == id {
 				d.strength(&table, t)
@@ -82,18 +62,27 @@ func (d *desk) strengths(all []finding.StrengthTest) (tables []Node) {
 }
 
 func (d *desk) strength(table *Node, t finding.StrengthTest) {
-	for i, side := range d.sides() {
-		l := legOf(side, t.Left, t.Right)
-		ratio, deficit, preop := "", "", ""
-		if i == 0 {
-			ratio, deficit, preop = d.amountOr(t.LSI), amount(t.Deficit), d.amountOr(t.Preop)
-		}
-		force := nonEmpty("; ", d.amountOr(l.Force), d.reason(l.NotTested), d.stopped(l.StoppedForPain))
-		if l.NotTested != "" || l.StoppedForPain {
-			force = nonEmpty("; ", amount(l.Force), d.reason(l.NotTested), d.stopped(l.StoppedForPain))
-		}
-		table.row("", d.w.Day(t.On), d.leg(side), force, amount(l.Torque), amount(l.PerKg), amount(l.Spread), ratio, deficit, preop, d.conditions(t))
+	a, b := legOf(d.bothSides()[0], t.Left, t.Right), legOf(d.bothSides()[1], t.Left, t.Right)
+	table.row("", d.nearDay(t.On), pair(amount(a.Force), amount(b.Force)), pair(amount(a.Torque), amount(b.Torque)), pair(amount(a.PerKg), amount(b.PerKg)),
+		pair(amount(a.Spread), amount(b.Spread)), amount(t.LSI), amount(t.Preop), d.conditions(t),
+		nonEmpty("; ", d.missingOf(0, a.NotTested, a.StoppedForPain), d.missingOf(1, b.NotTested, b.StoppedForPain), d.whyNone(t.LSI, a.NotTested, b.NotTested), d.whyNone(t.Preop)))
+}
+
+// missingOf is why a leg gave nothing, with its name.
+func (d *desk) missingOf(leg int, why basis.Said, forPain bool) string {
+	says := nonEmpty(", ", d.reason(why), d.stopped(forPain))
+	if says == "" {
+		return ""
 	}
+	return d.say("of-leg", "leg", d.word("side", string(d.bothSides()[leg])), "what", says)
+}
+
+// whyNone is why there is no number, where that has not been said.
+func (d *desk) whyNone(n basis.Input, said ...basis.Said) string {
+	if n.OK() || slices.ContainsFunc(said, func(s basis.Said) bool { return s != "" }) {
+		return ""
+	}
+	return d.reason(n.Why())
 }
 
 func (d *desk) conditions(t finding.StrengthTest) string {
@@ -121,22 +110,22 @@ func (d *desk) lifts(all []finding.LiftTest) (tables []Node) {
 	return tables
 }
 
+// lift is one line for both legs, or one for a set that both legs made together.
 func (d *desk) lift(table *Node, t finding.LiftTest) {
-	for i, side := range append(d.sides(), unit.Both) {
-		l := legOf(side, t.Left, t.Right)
-		if side == unit.Both {
-			l = t.Both
-		}
-		if !lifted(l, side, t) {
-			continue
-		}
-		ratio := ""
-		if i == 0 {
-			ratio = d.amountOr(t.LSI)
-		}
-		table.row("", d.w.Day(t.On), d.leg(side), amount(l.Moved), d.repetitions(l), d.withSpan(l.OneRM, l.Span), ratio, d.reach(t.Range), nonEmpty(", ", t.Place, t.Device),
+	a, b := legOf(d.bothSides()[0], t.Left, t.Right), legOf(d.bothSides()[1], t.Left, t.Right)
+	where := []string{d.reach(t.Range), nonEmpty(", ", t.Place, t.Device)}
+	if lifted(a, d.bothSides()[0], t) || lifted(b, d.bothSides()[1], t) {
+		table.row("", d.nearDay(t.On), d.say("each-leg"), pair(amount(a.Moved), amount(b.Moved)), pair(d.repetitions(a), d.repetitions(b)), pair(d.withSpan(a.OneRM, a.Span), d.withSpan(b.OneRM, b.Span)),
+			d.amountOr(t.LSI), where[0], where[1], nonEmpty("; ", d.liftWhy(0, a), d.liftWhy(1, b)))
+	}
+	if l := t.Both; lifted(l, unit.Both, t) {
+		table.row("", d.nearDay(t.On), d.leg(unit.Both), amount(l.Moved), d.repetitions(l), d.withSpan(l.OneRM, l.Span), "", where[0], where[1],
 			nonEmpty("; ", d.reason(l.NotTested), d.stopped(l.StoppedForPain), d.reason(l.Doubts...)))
 	}
+}
+
+func (d *desk) liftWhy(leg int, l finding.LiftLeg) string {
+	return d.missingOf(leg, basis.Listed(append([]basis.Said{l.NotTested}, l.Doubts...)...), l.StoppedForPain)
 }
 
 // lifted reports whether a set has a line of its own: a test of single legs has none for both together, nor the other way round.
@@ -158,37 +147,31 @@ func (d *desk) repetitions(l finding.LiftLeg) string {
 // hops is one table for each hop test.
 func (d *desk) hops(all []finding.HopTest) (tables []Node) {
 	for _, id := range eachOnce(all, func(t finding.HopTest) string { return t.Test }) {
-		table := d.table("hops", d.say("hops-caption", "test", id), "on", "leg", "score", "of-height", "symmetry", "conditions", "why")
+		table := d.table("hops", d.say("hops-caption", "test", id), "on", "score", "of-height", "symmetry", "conditions", "why")
 		for _, t := range slices.Backward(all) {
 			if t.Test != id {
 				continue
 			}
-			for i, side := range d.sides() {
-				l := legOf(side, t.Left, t.Right)
-				ratio := ""
-				if i == 0 {
-					ratio = d.amountOr(t.LSI)
-				}
-				table.row("", d.w.Day(t.On), d.leg(side), nonEmpty(", ", amount(l.Distance), amount(l.Time), amount(l.Count)), amount(l.OfHeight), ratio, d.word("score", t.Score),
-					nonEmpty("; ", d.reason(l.NotTested), d.stopped(l.StoppedForPain)))
-			}
+			a, b := legOf(d.bothSides()[0], t.Left, t.Right), legOf(d.bothSides()[1], t.Left, t.Right)
+			table.row("", d.nearDay(t.On), pair(scoreOf(a), scoreOf(b)), pair(amount(a.OfHeight), amount(b.OfHeight)), amount(t.LSI), d.word("score", t.Score),
+				nonEmpty("; ", d.missingOf(0, a.NotTested, a.StoppedForPain), d.missingOf(1, b.NotTested, b.StoppedForPain), d.whyNone(t.LSI, a.NotTested, b.NotTested)))
 		}
 		tables = append(tables, table)
 	}
 	return tables
 }
 
+func scoreOf(l finding.HopLeg) string {
+	return nonEmpty(", ", amount(l.Distance), amount(l.Time), amount(l.Count))
+}
+
 // knees is range, swelling and pain, day by day.
 func (d *desk) knees(all []finding.KneeDay) Node {
-	table := d.table("knees", d.say("knees-caption"), "on", "pain", "morning", "kind", "swelling", "stands", "mass", "lag")
-	first, second := d.sides()[0], d.sides()[1]
-	for _, head := range []string{"column-straight", "column-bend"} {
-		table.Head = append(table.Head, d.say(head, "leg", d.leg(first)), d.say(head, "leg", d.leg(second)))
-	}
+	table := d.table("knees", d.say("knees-caption"), "on", "pain", "morning", "kind", "swelling", "straight", "bend", "lag", "mass")
 	for _, k := range slices.Backward(all) {
-		a, b := legOf(first, k.Left, k.Right), legOf(second, k.Left, k.Right)
-		table.row("", d.w.Day(k.On), amount(k.Pain), amount(k.Morning), d.word("pain", k.PainKind), d.swelling(k), standsAt(k.EffusionAt, nil),
-			amount(k.Mass), amount(k.QuadsLag), amount(a.Straight), amount(b.Straight), amount(a.Flexion), amount(b.Flexion))
+		a, b := legOf(d.bothSides()[0], k.Left, k.Right), legOf(d.bothSides()[1], k.Left, k.Right)
+		table.row("", d.nearDay(k.On), amount(k.Pain), amount(k.Morning), d.word("pain", k.PainKind), d.swelling(k), pair(amount(a.Straight), amount(b.Straight)),
+			pair(amount(a.Flexion), amount(b.Flexion)), amount(k.QuadsLag), amount(k.Mass))
 	}
 	return table
 }
@@ -199,8 +182,11 @@ func (d *desk) swelling(k finding.KneeDay) string {
 		return ""
 	}
 	grade := d.word("grade", string(k.Effusion))
-	if !k.EffusionValid {
-		grade = d.say("swelling-not-valid", "grade", grade)
+	switch {
+	case k.EffusionHidden == unit.Grade3:
+		return d.say("swelling-not-valid", "grade", grade)
+	case k.EffusionBy != "":
+		return d.say("swelling-by", "grade", grade, "method", d.word("effusion-method", string(k.EffusionBy)))
 	}
 	return grade
 }

@@ -10,12 +10,8 @@ import (
 // brief is the page in a few lines: what the block is for, how often, what counts most, when to come back.
 func (h handout) brief() Part {
 	w := h.w
-	aim := ""
-	if h.Stage.Set != nil {
-		aim = h.Stage.Set.Aim
-	}
 	return h.part("brief", w.Say("brief.title"),
-		spoken("lead", strong(aim)),
+		spoken("lead", strong(h.aim())),
 		factual("summary",
 			fact(w.Say("brief.limit"), h.firstLimit()),
 			fact(w.Say("brief.sessions"), h.often()),
@@ -24,7 +20,16 @@ func (h handout) brief() Part {
 			fact(w.Say("brief.measure"), h.remeasure()),
 			fact(w.Say("brief.valid"), w.Day(h.ends()))),
 		paragraph("replaces", h.replaces()),
+		h.jump(),
 	)
+}
+
+// jump leads past all that is read once, to the exercises: on a phone in a gym they are several screens below.
+func (h handout) jump() Node {
+	if len(h.moves()) == 0 {
+		return Node{}
+	}
+	return spoken("jump", Span{Text: h.w.Say("exercises.title"), Href: "#exercises"})
 }
 
 // often is the number of sessions a week with their days.
@@ -60,7 +65,7 @@ func (h handout) weekdays(week int) (days []string) {
 
 // firstLimit is what counts most: a pause before any limit.
 func (h handout) firstLimit() string {
-	if h.Symptoms.Action.Rank() >= plan.Pause.Rank() {
+	if h.paused() {
 		return h.w.Say("brief.paused", "knee", h.kneeIn(h.side()))
 	}
 	bans := h.bans()

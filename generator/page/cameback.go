@@ -19,7 +19,7 @@ func (d *desk) cameBack() Part {
 	if len(kept(nodes)) == 0 {
 		return Part{}
 	}
-	return d.part("came-back", append(nodes, d.reports(), d.note("came-back-note"), bullets("sum", d.backSums()...))...)
+	return d.folded("came-back", d.say("came-back-line"), append(nodes, d.reports(), d.note("came-back-note"))...)
 }
 
 // backLines are the exercises, leg by leg: how much was done, the best set, the last completed week.
@@ -80,18 +80,14 @@ func (d *desk) also(back plan.CameBack) (lines []string) {
 func (d *desk) reports() Node {
 	table := d.table("reports", d.say("reports-caption"), "on", "pain", "pain-morning", "pain-kind", "swelling")
 	for _, r := range d.p.Found.Reports {
-		table.row("", d.w.Day(r.On), amount(r.Pain), amount(r.Morning), d.word("pain-kind", string(r.Kind)), d.word("swelling", string(r.Swelling)))
+		table.row("", d.nearDay(r.On), amount(r.Pain), amount(r.Morning), d.word("pain-kind", string(r.Kind)), d.word("swelling", string(r.Swelling)))
 	}
 	return table
 }
 
-// backSums are the sums of what came back, each once.
-func (d *desk) backSums() (lines []string) {
-	c := d.newSums()
-	for _, step := range append(backSteps(d.p), reportSteps(d.p)...) {
-		lines = append(lines, sums(c, step)...)
-	}
-	return lines
+// backSums are the sums of what came back.
+func (d *desk) backSums() []string {
+	return sums(&d.tests, append(backSteps(d.p), reportSteps(d.p)...)...)
 }
 
 // backSteps are the numbers of what came back.

@@ -6,8 +6,9 @@ import (
 	"paceleaf/generator/unit"
 )
 
-// care is what a knee needs in its first weeks besides exercises: swelling, wound, how to rest. Common practice, no source, and
-// so without a number. Crutches, brace and stairs stand under not yet, for limits speak of them.
+// care is what a knee needs in its first weeks besides exercises: swelling, wound, how to rest, and against clots the foot and
+// the medicine. Common practice, no source, and so without a number; the foot pump is from memory (its exercise says so), and the
+// medicine is the surgeon's word alone. Crutches, brace and stairs stand under not yet, for limits speak of them.
 func (h handout) care() Part {
 	if !h.early() {
 		return Part{}
@@ -19,6 +20,9 @@ func (h handout) care() Part {
 	}
 	if h.restsStraight() {
 		facts.Facts = append(facts.Facts, fact(w.Say("care.rest"), w.Say("care.rest-do", "knee", h.kneeIn(h.side()))))
+	}
+	if h.operated() {
+		facts.Facts = append(facts.Facts, fact(w.Say("care.foot"), w.Say("care.foot-do")), fact(w.Say("care.medicine"), w.Say("care.medicine-do")))
 	}
 	return h.part("care", w.Say("care.title"), facts)
 }

@@ -12,7 +12,7 @@ func (d *desk) cert() Part {
 	if len(lines) == 0 {
 		return d.part("cert", d.note("cert-all", "all", all))
 	}
-	return d.part("cert", d.note("cert-open", "n", len(lines), "all", all), bullets("", lines...))
+	return d.folded("cert", d.say("cert-open", "n", len(lines), "all", all), bullets("", lines...))
 }
 
 // OpenLines are the lines of a reported exercise program that a plan leaves open, each with its number and what to write.

@@ -84,8 +84,8 @@ func (h handout) legEnds() (names [2]string) {
 
 // howToRead is one line for the eye, and what is special in this chart.
 func (h handout) howToRead(c course) string {
-	w, sides := h.w, h.bothSides()
-	says := []string{w.Say("chart.how"), w.Say("chart.solid", "leg", h.legIn(sides[0])), w.Say("chart.dashed", "leg", h.legIn(sides[1]))}
+	w := h.w
+	says := []string{w.Say("chart.how")} // the lines end in the names of their legs
 	for _, s := range []struct {
 		key  string
 		said bool
@@ -123,6 +123,9 @@ func (h handout) strongTable(c course) Node {
 // weightChart is the plan of the block for the first exercise that has weights in two weeks or more: what is due in the first, and
 // up to where it may go.
 func (h handout) weightChart() Node {
+	if h.pausedThroughout() {
+		return Node{} // nothing may go up
+	}
 	for _, m := range h.moves() {
 		legs := slices.DeleteFunc(slices.Clone(m.Legs), func(p plan.Prescription) bool { return len(h.weights(p)) < 2 })
 		if len(legs) == 0 || len(legs) > 2 || h.turn(legs[0]) > 0 {
@@ -136,7 +139,6 @@ func (h handout) weightChart() Node {
 		}
 		for i, p := range legs {
 			drawn.Lines = append(drawn.Lines, figure.Course{Name: h.w.Say("chart.leg-" + string(p.Side)), Other: i > 0, Spots: h.weights(p)})
-			says = append(says, h.w.Say([]string{"chart.solid", "chart.dashed"}[i], "leg", h.legIn(p.Side)))
 		}
 		return group("chart-group", title, 3, charted(title, h.w.Say("chart.read"), strings.Join(says, " "), drawn), h.weightTable(legs))
 	}

@@ -12,33 +12,44 @@ import (
 // holds. What is missing stands once a page: beside the day among the dates, or here once the day has come.
 
 // closedActivities are the activities of the program that are not open; the steps of sport after the next one stand in
-// one line behind it.
+// one line behind it. What has a day of its own among the dates is only named, in a line below the others.
 func (h handout) closedActivities() (facts []Fact) {
+	var dated []string
 	for _, a := range h.Activities {
 		if a.State == "open" || a.Activity == nil || h.laterStep(a.Activity.ID) {
 			continue
 		}
-		facts = append(facts, Fact{Label: a.Activity.Title, Value: h.activity(a)})
-		if steps := h.sportSteps(); len(steps) > 0 && steps[0].Activity.ID == a.Activity.ID {
-			facts = append(facts, fact(h.w.Say("activity.after"), h.laterSteps()))
+		steps := h.sportSteps()
+		leads := len(steps) > 0 && steps[0].Activity.ID == a.Activity.ID
+		switch {
+		case h.dated(a) && leads:
+			dated = append(dated, titles(steps)...)
+		case h.dated(a):
+			dated = append(dated, a.Activity.Title)
+		default:
+			facts = append(facts, fact(a.Activity.Title, h.activity(a)))
+			if leads {
+				facts = append(facts, fact(h.w.Say("activity.after"), h.laterSteps()))
+			}
 		}
 	}
-	return facts
+	if len(dated) == 0 {
+		return facts
+	}
+	return append(facts, Fact{Label: h.w.Say("activity.also"), Value: []Span{{Text: h.w.Each(dated) + ". "},
+		{Text: h.w.Say("activity.see-dates"), Href: "#dates"}}})
 }
 
-// activity says when an activity may begin at the earliest, and what is still missing or where that stands.
-func (h handout) activity(a plan.ActivityState) []Span {
+// activity says of one that has no day among the dates when it may begin at the earliest, and what is still missing.
+func (h handout) activity(a plan.ActivityState) string {
 	w, says := h.w, h.w.Say("activity.closed")
 	switch {
-	case h.dated(a):
-		says = w.Say("activity.not-before", "day", w.Day(a.NotBefore)) + " " + w.Say("activity.only-after") + " "
-		return []Span{{Text: says}, {Text: w.Say("activity.see-dates"), Href: "#dates"}}
 	case a.State == "suspended":
 		says = w.Say("activity.suspended")
 	case !a.NotBefore.IsZero() && a.NotBefore.After(h.Block.Starts):
 		says = w.Say("activity.not-before", "day", w.Day(a.NotBefore))
 	}
-	return plain(joined(says, h.missing(a.Missing), h.held(a), w.Say("activity.only-after")))
+	return joined(says, h.missing(a.Missing), h.held(a), w.Say("activity.only-after"))
 }
 
 // dated reports whether the activity has a line of its own among the dates.
@@ -49,8 +60,8 @@ func (h handout) dated(a plan.ActivityState) bool {
 }
 
 // stillMissing is what is missing for the activity of a date: criteria, and the limit that holds.
-func (h handout) stillMissing(d plan.DateLine) string {
-	says := h.missing(d.Missing)
+func (h handout) stillMissing(d, before plan.DateLine) string {
+	says := h.missingAs(d, before)
 	for _, a := range h.Activities {
 		if a.Activity != nil && a.Activity.ID == d.What && len(d.Missing) > 0 {
 			return joined(says, h.held(a))
@@ -63,7 +74,7 @@ func (h handout) stillMissing(d plan.DateLine) string {
 func (h handout) held(a plan.ActivityState) string {
 	var bans []ban
 	for _, k := range a.Activity.Kinds {
-		if b, holds := h.longest(k); holds {
+		if b, holds := h.longest(k); holds && !b.saidBy(a, h.Block.Starts) {
 			bans = append(bans, b)
 		}
 	}
@@ -82,6 +93,11 @@ func (h handout) held(a plan.ActivityState) string {
 		says = append(says, h.holdsOn(h.w.Join(on), b, a.NotBefore))
 	}
 	return strings.Join(says, " ")
+}
+
+// saidBy reports whether the day of an activity says all that a limit does: it is the program's own and over by then.
+func (b ban) saidBy(a plan.ActivityState, starts unit.Day) bool {
+	return b.setBy == "" && !b.lifts.IsZero() && !b.lifts.After(a.NotBefore) && a.NotBefore.After(starts)
 }
 
 func (b ban) sameEnd(o ban) bool { return b.lifts == o.lifts && b.setBy == o.setBy && b.name == o.name }

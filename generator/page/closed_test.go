@@ -9,7 +9,8 @@ import (
 	"paceleaf/generator/unit"
 )
 
-// What is not open names the limit that holds, in the client's words: on what, until when, and who said so.
+// What is not open names the limit that holds, in the client's words: on what, until when, and who said so. The program's own,
+// where it is over by the day that the page names, says no more than that day.
 func TestAClosedActivityNamesItsLimit(t *testing.T) {
 	no, p := false, samplePlan()
 	starts := p.Block.Starts
@@ -30,14 +31,18 @@ func TestAClosedActivityNamesItsLimit(t *testing.T) {
 		want      string
 	}{
 		{"none", []unit.Kind{unit.Running}, nil, far, ""},
-		{"the program's, on that day", []unit.Kind{unit.Running}, []plan.Window{run(far, "program", "acl-graft")}, far, "A limit on running holds until then."},
-		{"one that ends before", []unit.Kind{unit.Running}, []plan.Window{run(far, "program", "acl-graft")}, later, "A limit on running holds until Mon 15 June 2026 at least."},
-		{"the longer of two", []unit.Kind{unit.Running}, []plan.Window{run(far, "program", "acl-graft"), run(later, "program", "acl-also")}, later, "A limit on running holds until then."},
+		{"the program's, on that day", []unit.Kind{unit.Running}, []plan.Window{run(far, "program", "acl-graft")}, far, ""},
+		{"one that ends before", []unit.Kind{unit.Running}, []plan.Window{run(far, "program", "acl-graft")}, later, ""},
+		{"the longer of two", []unit.Kind{unit.Running}, []plan.Window{run(far, "program", "acl-graft"), run(later, "program", "acl-also")}, later, ""},
+		{"the program's, beyond that day", []unit.Kind{unit.Running}, []plan.Window{run(later, "program", "acl-graft")}, far, "A limit on running holds until Mon 29 June 2026 at least."},
+		{"the program's, the day has come", []unit.Kind{unit.Running}, []plan.Window{run(far, "program", "acl-graft")}, starts, "A limit on running holds until Mon 15 June 2026 at least."},
 		{"the surgeon's", []unit.Kind{unit.Running}, []plan.Window{run(later, "surgeon", "Dr Auk")}, later, "A limit on running, set by your surgeon (Dr Auk), holds until then."},
 		{"until further notice", []unit.Kind{unit.Running}, []plan.Window{run(unit.Day{}, "surgeon", "Dr Auk")}, far, "A limit on running, set by your surgeon (Dr Auk), has no end yet."},
-		{"two kinds, one day", []unit.Kind{unit.Running, unit.Contact}, []plan.Window{run(later, "program", ""), meet(later)}, later, "A limit on running and contact sport holds until then."},
-		{"two kinds, two days", []unit.Kind{unit.Running, unit.Contact}, []plan.Window{run(far, "program", ""), meet(later)}, later,
-			"A limit on running holds until Mon 15 June 2026 at least. A limit on contact sport holds until then."},
+		{"two kinds, one day", []unit.Kind{unit.Running, unit.Contact}, []plan.Window{run(later, "program", ""), meet(later)}, starts, "A limit on running and contact sport holds until Mon 29 June 2026 at least."},
+		{"two kinds, two days", []unit.Kind{unit.Running, unit.Contact}, []plan.Window{run(far, "surgeon", "Dr Auk"), meet(later)}, starts,
+			"A limit on running, set by your surgeon (Dr Auk), holds until Mon 15 June 2026 at least. A limit on contact sport holds until Mon 29 June 2026 at least."},
+		{"the program's own, over by then, beside a surgeon's", []unit.Kind{unit.Running, unit.Contact}, []plan.Window{run(later, "surgeon", "Dr Auk"), meet(far)}, later,
+			"A limit on running, set by your surgeon (Dr Auk), holds until then."},
 	} {
 		p.Limits = c.limits
 		a := plan.ActivityState{Activity: &program.Activity{ID: "x", Title: "X", Kinds: c.kinds}, State: "closed", NotBefore: c.notBefore, Missing: []string{"x.limits"}}

@@ -37,13 +37,16 @@ func (h handout) datePicture(said []plan.DateLine) Node {
 			says = append(says, h.w.Say("chart.dates-"+string(k)))
 		}
 	}
+	if line.Broken() {
+		says = append(says, h.w.Say("chart.dates-break"))
+	}
 	return dated(h.w.Say("chart.dates"), h.w.Say("chart.read"), strings.Join(says, " "), line)
 }
 
 // shapeOf is the shape of a kind of date.
 func shapeOf(kind string) figure.DateKind {
 	switch kind {
-	case "lifts", "loosens":
+	case "lifts", "loosens", "tightens":
 		return figure.LimitDay
 	case "not-before":
 		return figure.StartDay

@@ -15,13 +15,17 @@ func (h handout) dates() Part {
 	w := h.w
 	facts := factual("dates")
 	lines, drawn := h.gatheredDates(), []plan.DateLine(nil)
+	var before plan.DateLine // the last one that named what is missing
 	for i, d := range lines {
-		says := h.dateLine(d)
+		says := h.dateLine(d, before)
 		if d.Kind == "lifts" {
 			says = h.lifting(lines, i)
 		}
 		if says != "" {
 			facts.Facts, drawn = append(facts.Facts, fact(w.Day(d.On), says)), append(drawn, d)
+			if len(h.missingNames(d.Missing)) > 0 {
+				before = d
+			}
 		}
 	}
 	if len(facts.Facts) == 0 {
@@ -30,7 +34,8 @@ func (h handout) dates() Part {
 	return h.part("dates", w.Say("dates.title"), paragraph("lead", w.Say("dates.lead")), h.datePicture(drawn), facts)
 }
 
-func (h handout) dateLine(d plan.DateLine) string {
+// dateLine is a date in words. What is missing for a line before it need not be named again.
+func (h handout) dateLine(d, before plan.DateLine) string {
 	w := h.w
 	switch d.Kind {
 	case "visit":
@@ -40,12 +45,20 @@ func (h handout) dateLine(d plan.DateLine) string {
 	case "away":
 		return h.awayLine(d)
 	case "loosens":
-		return strings.TrimSpace(w.Say("dates.loosens", "what", h.limitOf(d)) + " " + h.loosened(d))
+		if then := h.loosened(d); then != "" {
+			if side := h.sideOf(d.Side); side != h.side() {
+				then = w.Say("brief.limit-of", "leg", h.legLabel(side), "what", then)
+			}
+			return w.Say("dates.loosens-to", "what", then)
+		}
+		return w.Say("dates.loosens", "what", h.limitOf(d))
+	case "tightens":
+		return w.Say("dates.tightens", "what", h.ofLeg(h.loosened(d), h.sideOf(d.Side)))
 	case "not-before":
 		if !d.On.After(h.Block.Starts) {
 			return "" // the day has come; what is missing stands under not yet
 		}
-		return joined(w.Say("dates.not-before", "what", d.Title), h.stillMissing(d))
+		return joined(w.Say("dates.not-before", "what", d.Title), h.stillMissing(d, before), h.oneByOne(d))
 	}
 	return ""
 }
@@ -137,11 +150,7 @@ func (h handout) loosened(d plan.DateLine) string {
 			allow.PartMass = l.Allow.PartMass
 		}
 	}
-	says := h.allows(h.sideOf(d.Side), unit.Kind(d.What), on, allow)
-	if says == "" {
-		return ""
-	}
-	return h.w.Say("dates.then", "what", says)
+	return h.allows(h.sideOf(d.Side), unit.Kind(d.What), on, allow)
 }
 
 func (h handout) awayLine(d plan.DateLine) string {
@@ -155,17 +164,36 @@ func (h handout) awayLine(d plan.DateLine) string {
 
 // missing names the criteria that are still missing for an activity, in plain words.
 func (h handout) missing(ids []string) string {
-	var names []string
+	names := h.missingNames(ids)
+	if len(names) == 0 {
+		return ""
+	}
+	return h.w.Say("activity.missing", "what", h.w.Each(names))
+}
+
+func (h handout) missingNames(ids []string) (names []string) {
 	for _, id := range ids {
 		name := h.measure(id)
 		if name != "" && !slices.Contains(names, name) {
 			names = append(names, name)
 		}
 	}
-	if len(names) == 0 {
-		return ""
+	return names
+}
+
+// missingAs is what is still missing: as for the line before it and what comes to that, where it misses all that one does and that
+// is more than a name.
+func (h handout) missingAs(d, before plan.DateLine) string {
+	had, names := h.missingNames(before.Missing), h.missingNames(d.Missing)
+	lacks := func(name string) bool { return !slices.Contains(names, name) }
+	if len(had) < 2 || slices.ContainsFunc(had, lacks) {
+		return h.missing(d.Missing)
 	}
-	return h.w.Say("activity.missing", "what", h.w.Each(names))
+	more := slices.DeleteFunc(names, func(name string) bool { return slices.Contains(had, name) })
+	if len(more) == 0 {
+		return h.w.Say("activity.missing-as", "title", before.Title)
+	}
+	return h.w.Say("activity.missing-more", "title", before.Title, "what", h.w.Each(more))
 }
 
 // repeated is the number behind an id that stands more than once: knee-extension.lsi-2.

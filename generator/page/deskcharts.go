@@ -13,21 +13,19 @@ import (
 
 // charts are strength, symmetry and range over time, drawn: the tables of both legs, made to be seen at once. Symmetry, marks and the
 // weeks in which a line comes to one stand on this page alone.
-func (d *desk) charts() Part {
-	if d.p.Found == nil {
-		return Part{}
-	}
+func (d *desk) charts() []Node {
 	var all []Node
 	for _, test := range eachOnce(d.p.Found.Strength, func(t finding.StrengthTest) string { return t.Test }) {
 		all = append(all, d.strengthChart(test), d.symmetryChart(test))
 	}
-	all = append(all,
+	wall := func(charts ...Node) Node { return Node{Kind: "group", Class: "chart-wall", Nodes: kept(charts)} }
+	ends := fold("sums", d.say("charts-range"), wall(
 		d.angleChart("flexion", "chart-bend", 1, func(a finding.KneeAngles) finding.Measure { return read("", a.Flexion) }),
-		d.angleChart("extension", "chart-straight", -1, straightUp))
-	if all = kept(all); len(all) == 0 {
-		return Part{}
+		d.angleChart("extension", "chart-straight", -1, straightUp)))
+	if all = kept(all); len(all) == 0 && ends.empty() {
+		return nil
 	}
-	return d.part("charts", d.note("charts-note"), Node{Kind: "group", Class: "chart-wall", Nodes: all})
+	return []Node{wall(all...), ends, d.note("charts-note")}
 }
 
 // straightUp is the straight end with its sign turned: 0 is straight, below it lacks, so that more is better and higher.
@@ -92,7 +90,7 @@ func (d *desk) special(c course) (says []string) {
 }
 
 func (d *desk) charted(title, says string, drawn figure.Chart, table Node) Node {
-	return Node{Kind: "group", Class: "chart-group", Nodes: []Node{charted(title, title+".", says, drawn), fold("numbers", d.say("chart-numbers"), table)}}
+	return Node{Kind: "group", Class: "chart-group", Nodes: []Node{charted(title, title+".", says, drawn), fold("sums", d.say("chart-numbers"), table)}}
 }
 
 // courseTable is what is drawn, in numbers.

@@ -3,11 +3,12 @@ package page
 import "paceleaf/generator/plan"
 
 // goals are what the knee should have reached by now or later, and whom to tell of what is late. They open and close nothing.
-func (d *desk) goals() Part {
+func (d *desk) goals() []Node {
 	if len(d.p.Goals) == 0 {
-		return Part{}
+		return nil
 	}
-	table := d.table("goals", d.say("goals-caption"), "id", "found", "wanted", "on", "by", "state", "tell", "rule")
+	below := &notes{}
+	table := d.table("goals", d.say("goals-caption"), "id", "found", "wanted", "by", "state", "tell", "rule")
 	for _, g := range d.p.Goals {
 		class, tell := "", ""
 		if g.State == "late" {
@@ -16,17 +17,20 @@ func (d *desk) goals() Part {
 		if g.State != "reached" {
 			tell = d.word("set-by", string(g.Goal.Tell))
 		}
-		table.row(class, g.Goal.Measure, d.foundOf(g), d.wantedOf(g), d.w.Day(g.On), d.w.Day(g.By), d.goalState(g), tell,
-			nonEmpty("; ", nonEmpty(", ", g.Goal.Source, d.word("standing", string(g.Goal.Standing))), g.Goal.Note))
+		table.row(class, g.Goal.Measure, d.foundOf(g), d.wantedOf(g), d.nearDay(g.By), d.goalState(g), tell,
+			nonEmpty(" ", nonEmpty(", ", g.Goal.Source, d.word("standing", string(g.Goal.Standing))), below.mark(g.Goal.Note)))
 	}
-	return d.part("goals", table, d.note("goals-note"))
+	return []Node{withoutEmpty(table), below.below(), d.note("goals-note")}
 }
 
 func (d *desk) foundOf(g plan.GoalState) string {
 	if g.Found == nil || g.Found.Refuse {
 		return ""
 	}
-	return d.outcome(g.Found)
+	if g.On == d.newest() {
+		return d.outcome(g.Found)
+	}
+	return nonEmpty(", ", d.outcome(g.Found), d.nearDay(g.On))
 }
 
 func (d *desk) wantedOf(g plan.GoalState) string {
@@ -40,7 +44,7 @@ func (d *desk) wantedOf(g plan.GoalState) string {
 // goalState is how a goal stands; one that waits for a limit says until when.
 func (d *desk) goalState(g plan.GoalState) string {
 	if g.State == "waits" && !g.Until.IsZero() {
-		return d.say("goal-waits-until", "day", d.w.Day(g.Until))
+		return d.say("goal-waits-until", "day", d.nearDay(g.Until))
 	}
 	return d.word("goal-state", g.State)
 }

@@ -19,9 +19,9 @@ func (d *desk) groups() Part {
 	case !g.Show:
 		nodes = append(nodes, d.note("groups-hidden"))
 	default:
-		nodes = append(nodes, d.rates(g), bullets("sum", sums(d.newSums(), groupSteps(g)...)...))
+		nodes = append(nodes, d.rates(g))
 	}
-	return d.part("groups", fold("groups", d.say("groups-fold"), nodes...))
+	return d.onScreen("groups", d.say("groups-fold"), nodes...)
 }
 
 func (d *desk) rates(g *plan.Groups) Node {

@@ -118,7 +118,7 @@ func deskFindings() *finding.Findings {
 		Strength: []finding.StrengthTest{s}, Lifts: []finding.LiftTest{lift},
 		Hops: []finding.HopTest{{On: testDay, Test: "single", Left: finding.HopLeg{NotTested: "before week 12"}, Right: finding.HopLeg{NotTested: "before week 12"}}},
 		Knees: []finding.KneeDay{{On: testDay, Pain: basis.Typed(unit.Points(2), "2", basis.Origin{File: testFile, Key: "pain_worst"}).Named("pain"), PainKind: "ache", Effusion: unit.GradeTrace,
-			EffusionAt: swelling.At, EffusionValid: true, Mass: mass, Left: finding.KneeAngles{Flexion: basis.Typed(unit.Degrees(128), "128 °", basis.Origin{File: testFile, Key: "left.flexion_deg"}).Named("flexion.left")}}},
+			EffusionAt: swelling.At, Mass: mass, Left: finding.KneeAngles{Flexion: basis.Typed(unit.Degrees(128), "128 °", basis.Origin{File: testFile, Key: "left.flexion_deg"}).Named("flexion.left")}}},
 		Doubts: []finding.Doubt{{ID: "knee-flexion.left.spread", Says: "trials spread more than 10 %", Code: "spread"}}}
 }
 

@@ -2,7 +2,6 @@ package page
 
 import (
 	"slices"
-	"strconv"
 	"strings"
 
 	"paceleaf/generator/plan"
@@ -44,26 +43,18 @@ type DiaryLeg struct {
 	Says  string      `json:"says"`
 	Load  string      `json:"load,omitempty"`  // what its number counts: kg, lb; empty where the box has no load
 	Twice bool        `json:"twice,omitempty"` // the number is of one side of a bar or sledge, and a log wants both
-	Asked []DiaryDose `json:"asked,omitempty"` // week by week, where the box asks for sets of repetitions
+	Asked []DiaryDose `json:"asked,omitempty"` // week by week
 	Later [][]int     `json:"later,omitempty"` // the weeks of each line of the box about later weeks, in their order
-}
-
-// DiaryDose is what a box asks for in a week.
-type DiaryDose struct {
-	Week int      `json:"week"`
-	Sets int      `json:"sets"`
-	Reps int      `json:"reps"`
-	Load *float64 `json:"load,omitempty"` // as the box says it; none where there is none to say
 }
 
 // diaryWords are the sentences of the script.
 var diaryWords = []string{
 	"diary.weeks", "diary.days", "diary.lead", "diary.ticked", "diary.leg-done", "diary.same", "diary.load-kg",
-	"diary.load-lb", "diary.side-kg", "diary.side-lb", "diary.times", "diary.set", "diary.more", "diary.left-out", "diary.why",
+	"diary.load-lb", "diary.side-kg", "diary.side-lb", "diary.differ", "diary.more", "diary.left-out", "diary.left-day", "diary.why",
 	"diary.no-reason", "diary.knee", "diary.pain", "diary.morning", "diary.kind", "diary.ache", "diary.sharp",
 	"diary.catching", "diary.giving-way", "diary.swelling", "diary.swelling-same", "diary.swelling-more",
 	"diary.swelling-much", "diary.not-said", "diary.also", "diary.send", "diary.sent", "diary.shared", "diary.nothing",
-	"diary.no-times", "diary.later", "diary.forget", "diary.forget-sure", "diary.forgotten", "diary.full",
+	"diary.session", "diary.rating", "diary.minutes", "diary.no-times", "diary.no-both", "diary.undo", "diary.undone", "diary.no-undo", "diary.later", "diary.forget", "diary.forget-sure", "diary.forgotten", "diary.full",
 }
 
 // diary gathers what the script needs. A block without a session has none.
@@ -73,6 +64,9 @@ func (h handout) diary() *Diary {
 	for _, key := range diaryWords {
 		_, name, _ := strings.Cut(key, ".")
 		d.Words[name] = w.Say(key, "file", "%") // the script puts the name of the file in
+	}
+	for key, name := range logWords {
+		d.Words[key] = w.Say("diary."+name, "n", "%")
 	}
 	d.Words["overdue"] = w.Say("diary.overdue", "day", w.Day(h.ends()))
 	moves := h.moves()
@@ -120,29 +114,15 @@ func (h handout) diaryLeg(m move, p plan.Prescription) DiaryLeg {
 	}
 	leg.Twice = p.Device != nil && len(p.Device.Plates) > 0 && !p.Device.Single
 	for _, d := range p.Weeks {
-		if d.Dose.Sets != nil && d.Dose.Reps != nil && len(d.Each) == 0 {
-			leg.Asked = append(leg.Asked, DiaryDose{Week: d.Week, Sets: *d.Dose.Sets, Reps: *d.Dose.Reps, Load: leg.asks(d)})
+		if h.pausedThroughout() {
+			d = inWeek(p.Weeks[0], d.Week)
+		}
+		if as := leg.asBoxSays(d); len(as) > 0 {
+			leg.Asked = append(leg.Asked, DiaryDose{Week: d.Week, As: as})
 		}
 	}
 	for _, s := range h.stretches(p, h.at(m) != "") {
 		leg.Later = append(leg.Later, s.weeks)
 	}
 	return leg
-}
-
-// asks is the load of a week as the box says it: on each side, in the unit of the device.
-func (leg DiaryLeg) asks(d plan.WeekDose) *float64 {
-	plates, ok := d.Plates.Value()
-	if !ok || d.FindYourWeight || leg.Load == "" {
-		return nil
-	}
-	load := float64(plates)
-	if len(d.PerSide) > 0 {
-		load = float64(total(d.PerSide))
-	}
-	if leg.Load == "lb" {
-		load /= unit.KilogramsPerPound
-	}
-	load, _ = strconv.ParseFloat(strconv.FormatFloat(load, 'f', 2, 64), 64) // as words.Number writes it
-	return &load
 }

@@ -14,23 +14,27 @@ type Drawing struct {
 	Pose  figure.Pose `json:"pose"`
 	Side  unit.Side   `json:"side"`
 	Range *unit.Reach `json:"range,omitempty"` // in degrees; without it no range is drawn
+	Shows string      `json:"shows,omitempty"` // the movement in words, for who does not see it; the steps tell it to the eye
 	Play  string      `json:"-"`               // says on its button that it will move; without it nothing moves
 	Halt  string      `json:"-"`               // and that it will stand still
 	svg   []byte
 }
 
-// pictured is a figure: its picture, and beside it the same in words for those who do not see it. The ear gets the words from
-// the picture, the eye from the line below it, Markdown has the line alone. named is the name of the picture. It fails
-// where the pose cannot show the range.
+// pictured is a figure: its picture, and below it in a line whose leg it is and how far the knee goes. The ear gets that line from
+// the picture, with the movement in words; Markdown has the line alone. named is the name of the picture. It fails where the
+// pose cannot show the range.
 func pictured(named, title, says string, d Drawing) (Node, error) {
 	d.ID = anchor(d.ID)
-	svg, err := figure.Draw(d.Pose, figure.Options{ID: d.ID, Title: oneLine(named), Describe: oneLine(says), Side: d.Side, Range: d.Range, Moves: d.Play != ""})
+	svg, err := figure.Draw(d.Pose, figure.Options{ID: d.ID, Title: oneLine(named), Describe: d.describe(says), Side: d.Side, Range: d.Range, Moves: d.Play != ""})
 	if err != nil {
 		return Node{}, err
 	}
 	d.svg = svg
 	return Node{Kind: "figure", Title: title, Says: says, Drawing: &d}, nil
 }
+
+// describe is what the ear gets of a picture: the movement, then its line.
+func (d Drawing) describe(says string) string { return oneLine(nonEmpty(" ", d.Shows, says)) }
 
 // Picture is the drawing as HTML. It is trusted as it is: the figure room writes every letter of it and escapes both texts.
 func (n Node) Picture() html.HTML {

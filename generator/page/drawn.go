@@ -27,7 +27,7 @@ func drawnNodes(nodes []Node) ([]Node, error) {
 		if d := n.Drawing; d != nil && d.svg == nil {
 			own := *d
 			own.ID = anchor(own.ID)
-			svg, err := figure.Draw(own.Pose, figure.Options{ID: own.ID, Title: oneLine(n.Title), Describe: oneLine(n.Says), Side: own.Side, Range: own.Range, Moves: own.Play != ""})
+			svg, err := figure.Draw(own.Pose, figure.Options{ID: own.ID, Title: oneLine(n.Title), Describe: own.describe(n.Says), Side: own.Side, Range: own.Range, Moves: own.Play != ""})
 			if err != nil {
 				return nil, err
 			}

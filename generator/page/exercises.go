@@ -5,6 +5,8 @@ import (
 	"strings"
 
 	"paceleaf/generator/plan"
+	"paceleaf/generator/program"
+	"paceleaf/generator/unit"
 )
 
 // exercises are the exercises of the block, one group each.
@@ -18,6 +20,9 @@ func (h handout) exercises() Part {
 	if slices.ContainsFunc(moves, func(m move) bool { return m.anyWeek(counted) }) {
 		nodes = append(nodes, paragraph("note", w.Say("exercises.how-to-read")))
 	}
+	if slices.ContainsFunc(moves, h.staysSame) {
+		nodes = append(nodes, paragraph("note", w.Say("exercises.same")))
+	}
 	nodes = append(nodes, paragraph("note", h.howToSee(moves)))
 	for i, m := range moves {
 		nodes = append(nodes, h.exercise(i+1, m))
@@ -26,6 +31,11 @@ func (h handout) exercises() Part {
 		nodes = append(nodes, h.findYourWeight())
 	}
 	return h.part("exercises", w.Say("exercises.title"), nodes...)
+}
+
+// staysSame reports whether a box of an exercise asks for the same in all later weeks, and so names none of them.
+func (h handout) staysSame(m move) bool {
+	return slices.ContainsFunc(m.Legs, func(p plan.Prescription) bool { return h.onlySame(h.stretches(p, h.at(m) != "")) })
 }
 
 func counted(d plan.WeekDose) bool  { return d.Dose.Sets != nil && d.Dose.Reps != nil }
@@ -45,7 +55,7 @@ func (h handout) exercise(number int, m move) Node {
 			factual("prepare", fact(w.Say("setup.prepare"), e.Words.Setup)),
 			steps("steps", e.Words.Steps...),
 			h.ladder(m)),
-		group("boxes", "", 4, boxes...),
+		group("boxes", "", 4, append(boxes, h.rangeOfAll(m))...),
 		h.setUp(m),
 		group("hints", "", 4,
 			named("cues", w.Say("exercise.cues"), h.cues(m)),
@@ -53,13 +63,21 @@ func (h handout) exercise(number int, m move) Node {
 			factual("feel",
 				fact(w.Say("exercise.normal"), e.Words.Normal),
 				fact(w.Say("exercise.ease"), e.Words.EaseOff),
-				fact(w.Say("exercise.stop"), e.Words.Stop))),
-		paragraph("other-choice", h.otherChoice(m)))
+				fact(w.Say("exercise.stop"), nonEmpty(" ", e.Words.Stop, h.gaveWay(e)))),
+			paragraph("other-choice", h.otherChoice(m))))
 	n.ID = h.anchorOf(m)
 	return n
 }
 
 func (h handout) anchorOf(m move) string { return "exercise-" + m.Exercise.ID + h.apart(m) }
+
+// gaveWay is whom to call, in the box of each exercise in which the loaded knee bears weight: there it gives way.
+func (h handout) gaveWay(e *program.Exercise) string {
+	if !plan.LoadsKnee(e) || !e.Names(unit.WeightBearing) {
+		return ""
+	}
+	return h.w.Say("exercise.gave-way")
+}
 
 // named is a list under its own small heading; nothing where the list is empty.
 func named(class, title string, items []string) Node {
@@ -69,10 +87,10 @@ func named(class, title string, items []string) Node {
 	return group(class, title, 4, bullets("", items...))
 }
 
-// where names the sessions that the exercise stands in, where there are several.
+// where names the sessions that the exercise stands in, where it does not stand in all.
 func (h handout) where(m move) string {
 	all, own := h.sessionIDs(), m.sessions()
-	if len(all) < 2 || len(own) == 0 {
+	if len(own) == len(all) || len(own) == 0 {
 		return ""
 	}
 	names := make([]string, len(own))
@@ -102,7 +120,7 @@ func (h handout) otherChoice(m move) (says string) {
 		if p.Easier != nil {
 			says = h.w.Say("exercise.easier", "title", p.Easier.Title)
 		}
-		if p.Harder != nil {
+		if p.Harder != nil && !h.paused() {
 			says = strings.TrimSpace(says + " " + h.w.Say("exercise.harder", "title", p.Harder.Title))
 		}
 		if says != "" {
@@ -117,7 +135,15 @@ func (h handout) findYourWeight() Node {
 	w := h.w
 	n := group("find", w.Say("find.title"), 3, paragraph("", w.Say("find.lead")),
 		steps("", w.Say("find.light"), w.Say("find.step"), w.Say("find.tries"), w.Say("find.stop"), w.Say("find.write")),
-		paragraph("", w.Say("find.early")))
+		paragraph("", h.findTogether()))
 	n.ID = "find-your-weight"
 	return n
+}
+
+// findTogether says until when a weight is looked for only with the therapist (rules 24); a week away in that time asks for none.
+func (h handout) findTogether() string {
+	if !h.early() {
+		return ""
+	}
+	return h.w.Say("find.early", "day", h.w.Day(h.Event.Date.AddWeeks(firstWeeks)))
 }

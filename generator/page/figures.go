@@ -18,7 +18,7 @@ func (h handout) figures(m move) (nodes []Node) {
 		if i > 0 && !(m.Exercise.Figure.Drawn() && h.limited(p.Side) && beyond(m.Legs[0], p)) {
 			continue
 		}
-		for _, s := range scenes(p) {
+		for _, s := range scenes(h.shownWeeks(p)) {
 			nodes = append(nodes, h.figure(m, p, s))
 		}
 	}
@@ -48,9 +48,9 @@ type scene struct {
 
 // scenes are what is drawn of a leg: the range of its first week and, where that changes, the last other one. A third is
 // told in the box alone.
-func scenes(p plan.Prescription) []scene {
+func scenes(weeks []plan.WeekDose) []scene {
 	var all []scene
-	for _, d := range p.Weeks {
+	for _, d := range weeks {
 		i := slices.IndexFunc(all, func(s scene) bool { return alike(s.reach, d.Range) })
 		if i < 0 {
 			all = append(all, scene{reach: d.Range, aim: d.Range != nil && d.Bends != nil && *d.Bends < d.Range.MostBent})
@@ -84,6 +84,9 @@ func (h handout) figure(m move, p plan.Prescription, s scene) Node {
 	}
 	id += h.apart(m)
 	d := Drawing{ID: id, Pose: e.Figure, Side: p.Side, Range: s.reach}
+	if s.before == nil {
+		d.Shows = e.Describe // of two pictures of a leg the first tells the movement
+	}
 	if figure.Moves(e.Figure) {
 		d.Play, d.Halt = h.w.Say("figure.play"), h.w.Say("figure.stop")
 	}
@@ -94,17 +97,14 @@ func (h handout) figure(m move, p plan.Prescription, s scene) Node {
 	return node
 }
 
-// shows is what the picture shows, in words. A second picture of a leg says only what is new in it, and, as the box does,
-// that a date alone opens nothing.
+// shows is the line below a picture: how far the knee goes and, where a later week goes further, that a date alone opens nothing.
+// The movement itself stands in the steps.
 func (h handout) shows(p plan.Prescription, s scene) string {
-	goes, told := h.goes(p, s), ""
+	told := ""
 	if s.before != nil && wider(s.before.reach, s.reach) {
 		told = h.w.Say("later.told")
 	}
-	if s.before != nil && goes != "" {
-		return nonEmpty(" ", goes, told)
-	}
-	return nonEmpty(" ", p.Exercise.Describe, goes, told)
+	return nonEmpty(" ", h.goes(p, s), told)
 }
 
 // goes says from which bend to which the picture goes, in the numbers that stand in it; nothing where none do.
@@ -113,15 +113,23 @@ func (h handout) goes(p plan.Prescription, s scene) string {
 	if err != nil || !shown {
 		return ""
 	}
+	beside, bends := figure.Beside(p.Exercise.Figure)
+	if beside {
+		return h.bendOf(p, s, h.degrees(first), h.degrees(last), !bends || p.Exercise.Isometric()) + " " + h.w.Say("figure.beside")
+	}
+	return h.bendOf(p, s, h.degrees(first), h.degrees(last), p.Exercise.Isometric())
+}
+
+// bendOf is the sentence of goes; still says that the knee stays between both.
+func (h handout) bendOf(p plan.Prescription, s scene, from, to string, still bool) string {
 	knees := 1
 	if p.Side == unit.Both {
 		knees = 2
 	}
-	from, to := h.degrees(first), h.degrees(last)
 	switch {
 	case from == to:
 		return h.w.Say("figure.stays", "n", knees, "at", to)
-	case p.Exercise.Isometric():
+	case still:
 		return h.w.Say("figure.stays-between", "n", knees, "from", from, "to", to)
 	case s.aim:
 		return h.w.Say("figure.goes-at-most", "n", knees, "from", from, "to", to)
@@ -133,7 +141,7 @@ func (h handout) goes(p plan.Prescription, s scene) string {
 func (h handout) howToSee(moves []move) string {
 	ranged := func(m move) bool {
 		pose := m.Exercise.Figure
-		return pose.Drawn() && !pose.Hidden && pose.View != figure.FromFront && m.anyWeek(func(d plan.WeekDose) bool { return d.Range != nil })
+		return pose.Drawn() && !pose.Hidden && m.anyWeek(func(d plan.WeekDose) bool { return d.Range != nil })
 	}
 	switch {
 	case slices.ContainsFunc(moves, ranged):

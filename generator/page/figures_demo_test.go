@@ -48,6 +48,9 @@ func digitsAgree(t *testing.T, code string, exercise, n Node) int {
 		return 0
 	}
 	var lines []string
+	for _, line := range inside(exercise.Nodes, ofClass("all-legs")) {
+		lines = append(lines, textOf(line.Spans))
+	}
 	for _, box := range inside(exercise.Nodes, ofClass("side-"+string(n.Drawing.Side))) {
 		for _, line := range inside(box.Nodes, ofClass("range")) {
 			lines = append(lines, textOf(line.Spans))

@@ -78,7 +78,7 @@ func TestPictureOfHostileText(t *testing.T) {
 	}
 }
 
-// The ear gets from the picture what the eye reads below it, with the name of the exercise before it.
+// The ear gets from the picture the name of the exercise, the movement in words, and what the eye reads below it.
 func TestPictureSaysItsCaption(t *testing.T) {
 	w, pictures := sampleWords(t), 0
 	for name, sample := range samples() {
@@ -87,8 +87,11 @@ func TestPictureSaysItsCaption(t *testing.T) {
 			for _, n := range inside(h.figures(m), hasPicture) {
 				pictures++
 				p := readPicture(t, n)
-				if got, want := p.Title.Text+" "+p.Says.Text, asRead(m.Exercise.Title+": "+textOf(n.Caption())); got != want {
+				if got, want := p.Title.Text+" "+p.Says.Text, asRead(m.Exercise.Title+": "+n.Title+" "+n.Drawing.Shows+" "+n.Says); got != want {
 					t.Errorf("%s: the picture says %q, below it stands %q", name, got, want)
+				}
+				if n.Drawing.Shows != "" && n.Drawing.Shows != m.Exercise.Describe || strings.Contains(textOf(n.Caption()), m.Exercise.Describe) {
+					t.Errorf("%s: the movement is told by the picture alone: %q, %q", name, n.Drawing.Shows, textOf(n.Caption()))
 				}
 				if p.Role != "img" || p.Named != p.Title.ID+" "+p.Says.ID || !strings.HasPrefix(p.Title.ID, p.ID) {
 					t.Errorf("%s: the picture is not named by its own texts: %+v", name, p)

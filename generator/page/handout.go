@@ -18,7 +18,7 @@ func Handout(p *plan.Plan, w *words.Words) View {
 			"starts", w.Day(p.Block.Starts)),
 	}
 	for _, part := range []func() Part{h.head, h.symptoms, h.brief, h.stop, h.care, h.notYet, h.weeks, h.exercises, h.kneeSays,
-		h.goals, h.finish, h.known, h.dates, h.progress, h.tick, h.note, h.together, h.smallPrint} {
+		h.goals, h.finish, h.known, h.dates, h.progress, h.routine, h.tick, h.note, h.together, h.smallPrint} {
 		if made := part(); len(made.Nodes) > 0 {
 			v.Parts = append(v.Parts, made)
 		}

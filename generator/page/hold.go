@@ -18,7 +18,7 @@ func Hold(p *plan.Plan, w *words.Words) View {
 	v.Kind, v.Diary = "hold", nil
 	v.Title = w.Say("hold.window", "knee", h.knee(), "name", h.name(), "n", p.Block.Number, "clinic", p.Clinic.Name)
 	v.Parts = nil
-	for _, part := range []func() Part{h.holdHead, h.symptoms, h.rests, h.goesOnPart, h.flare, h.stop} {
+	for _, part := range []func() Part{h.holdHead, h.holdSymptoms, h.rests, h.goesOnPart, h.flare, h.stop} {
 		if made := part(); len(made.Nodes) > 0 {
 			v.Parts = append(v.Parts, made)
 		}
@@ -35,6 +35,17 @@ func (h handout) holdHead() Part {
 	return h.part("head", w.Say("hold.title", "knee", h.knee()), paragraph("lead", from),
 		factual("who", fact(w.Say("head.for"), h.whose()), fact(w.Say("head.also-for"), h.guardian()), fact(w.Say("head.by"), h.issuer())),
 		h.help())
+}
+
+// holdSymptoms is the part of the block's page without the word of its boxes, for what each leg does is listed here, and without
+// saying again that a pause was called, where the knee has a reason of its own.
+func (h handout) holdSymptoms() Part {
+	bare := *h.Plan
+	bare.Prescriptions = nil
+	if own := slices.DeleteFunc(slices.Clone(h.Symptoms.Signals), func(g plan.Signal) bool { return g.Code == "hold" }); len(own) > 0 {
+		bare.Symptoms.Signals = own
+	}
+	return handout{&bare, h.w}.symptoms()
 }
 
 // rests lists what is left out: of each slot the first exercise that the pause has passed over and that could be done
@@ -91,6 +102,9 @@ func (h handout) goesOnPart() Part {
 	for _, p := range h.Prescriptions {
 		leg := h.w.Say("leg." + string(p.Side))
 		line := append([]string{"", leg}, h.work(p, p.Weeks[0])...)
+		if often := h.oftenIn(p); often != "" {
+			line = append(line, often)
+		}
 		list.Items = append(list.Items, []Span{strong(p.Exercise.Title), {Text: strings.Join(line, dot)}})
 	}
 	if len(list.Items) == 0 {
@@ -104,7 +118,7 @@ func (h handout) flare() Part {
 	knee := h.kneeSays()
 	for _, n := range knee.Nodes {
 		if n.Class == "flare" {
-			return h.part("flare", n.Title, n.Nodes...)
+			return h.part("flare", n.Title, n.Nodes[1:]...) // the steps; that a flare is nobody's fault stands on the block's page
 		}
 	}
 	return Part{}

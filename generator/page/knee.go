@@ -1,7 +1,5 @@
 package page
 
-import "paceleaf/generator/plan"
-
 // kneeSays is how to listen to the knee: the kind of pain before its number, swelling, the next morning, a flare.
 func (h handout) kneeSays() Part {
 	w := h.w
@@ -11,15 +9,16 @@ func (h handout) kneeSays() Part {
 			paragraph("", w.Say("knee-says.number-ask")),
 			factual("scale",
 				fact(w.Say("knee-says.low"), w.Say("knee-says.low-do")),
-				fact(w.Say("knee-says.mid"), w.Say("knee-says.mid-do")),
-				fact(w.Say("knee-says.high"), w.Say("knee-says.high-do")))),
+				fact(w.Say("knee-says.mid"), h.byWeight("knee-says.mid-do", "knee-says.mid-do-light")),
+				fact(w.Say("knee-says.high"), w.Say("knee-says.high-do", "what", h.less())))),
 		group("morning", w.Say("knee-says.morning"), 3,
 			paragraph("", w.Say("knee-says.morning-ask")),
 			factual("scale",
 				fact(w.Say("knee-says.calm"), w.Say("knee-says.calm-do")),
 				fact(w.Say("knee-says.sore"), w.Say("knee-says.sore-do")),
 				fact(w.Say("knee-says.swollen"), w.Say("knee-says.swollen-do")),
-				fact(w.Say("knee-says.much"), w.Say("knee-says.much-do")))),
+				fact(w.Say("knee-says.much"), w.Say("knee-says.much-do"))),
+			paragraph("", h.calmIsNoEnd())),
 		group("flare", w.Say("flare.title"), 3,
 			paragraph("", w.Say("flare.lead")),
 			steps("", h.flareSteps()...)),
@@ -29,9 +28,21 @@ func (h handout) kneeSays() Part {
 // flareSteps are the plan for 48 hours. In a pause only the therapist says when to start again.
 func (h handout) flareSteps() []string {
 	w := h.w
-	list := []string{w.Say("flare.stop"), w.Say("flare.move"), w.Say("flare.rest")}
-	if h.Symptoms.Action.Rank() < plan.Pause.Rank() {
-		list = append(list, w.Say("flare.again"))
+	var list []string
+	if !h.pausedThroughout() { // else it rests anyway
+		list = append(list, w.Say("flare.stop", "what", h.hard()))
+	}
+	list = append(list, h.gently("flare.move", "flare.move-brace"), w.Say("flare.rest"))
+	if !h.paused() {
+		list = append(list, h.byWeight("flare.again", "flare.again-light"))
 	}
 	return append(list, w.Say("flare.call"))
+}
+
+// calmIsNoEnd says that a calm day ends no pause: only a look does (rules 30).
+func (h handout) calmIsNoEnd() string {
+	if !h.pausedThroughout() {
+		return ""
+	}
+	return h.w.Say("knee-says.pause-stands")
 }

@@ -12,16 +12,27 @@ import (
 // later lists the weeks after the first of the box: ceilings, or not at all. Weeks that say the same stand together. Where
 // the page has said in which weeks an exercise is done, those at another place are not named again.
 func (h handout) later(p plan.Prescription, said bool) Node {
-	list := Node{Kind: "list", Class: "later"}
-	for _, s := range h.stretches(p, said) {
+	list, all := Node{Kind: "list", Class: "later"}, h.stretches(p, said)
+	if h.onlySame(all) {
+		return Node{} // said once, above all boxes
+	}
+	for _, s := range all {
 		label := h.w.Say("later.weeks", "n", len(s.weeks), "weeks", h.numbers(s.weeks))
 		list.Items = append(list.Items, []Span{strong(label), {Text: " " + s.says}})
 	}
 	return list
 }
 
+// onlySame reports whether the later weeks of a box ask for nothing but what it says.
+func (h handout) onlySame(all []stretch) bool {
+	return len(all) == 1 && all[0].says == h.w.Say("later.same")
+}
+
 // stretches are the weeks after the first of the box, those that say the same together.
 func (h handout) stretches(p plan.Prescription, said bool) (all []stretch) {
+	if h.pausedThroughout() {
+		return h.laterPaused(p)
+	}
 	before := p.Weeks[0]
 	for _, week := range h.Weeks {
 		d, chosen := doseOf(p, week.Number)
@@ -98,9 +109,7 @@ func (h handout) ceiling(p plan.Prescription, before, d plan.WeekDose) string {
 	if d.FindYourWeight {
 		parts = append(parts, h.w.Say("load.find"))
 	}
-	if manner := h.manner(d); !slices.Equal(manner, h.manner(before)) {
-		parts = append(parts, manner...)
-	}
+	parts = append(parts, h.newManner(before, d)...)
 	says := h.w.Say("later.up-to", "what", strings.Join(parts, dot))
 	if now := h.rangeOf(p, d); now != "" && now != h.rangeOf(p, before) {
 		says += " " + now
@@ -109,6 +118,15 @@ func (h handout) ceiling(p plan.Prescription, before, d plan.WeekDose) string {
 		}
 	}
 	return says
+}
+
+// newManner is what is new in how hard and how rested; all of it where something falls away.
+func (h handout) newManner(before, d plan.WeekDose) []string {
+	had, now := h.manner(before), h.manner(d)
+	if len(now) < len(had) {
+		return now
+	}
+	return slices.DeleteFunc(now, func(part string) bool { return slices.Contains(had, part) })
 }
 
 // wider reports whether a range lets the knee go further than the one before it.

@@ -1,6 +1,7 @@
 package page
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -21,7 +22,8 @@ func (h handout) legBox(m move, p plan.Prescription) Node {
 		paragraph("reps-first", h.repsFirst(first)),
 		paragraph("plates", h.plates(p, first)),
 		paragraph("cuff", h.cuff(p, first)),
-		paragraph("range", h.rangeOf(p, first)),
+		paragraph("range", h.ownRange(m, p)),
+		paragraph("brace", h.braceOn(p, first)),
 		h.later(p, h.at(m) != ""),
 	}
 	side := "leg-other"
@@ -165,6 +167,32 @@ func (h handout) rangeOf(p plan.Prescription, d plan.WeekDose) string {
 		return ""
 	}
 	return strings.TrimSpace(h.inRange(p.Exercise, *d.Range, d.Bends, measuredEnd(d)) + " " + h.pin(d.NearPin, d.PinDeg))
+}
+
+// sameRange is the range of an exercise, where it is the same word for word in the boxes of both legs.
+func (h handout) sameRange(m move) string {
+	says := h.rangeOf(m.Legs[0], m.Legs[0].Weeks[0])
+	if len(m.Legs) < 2 || slices.ContainsFunc(m.Legs, func(p plan.Prescription) bool { return h.rangeOf(p, p.Weeks[0]) != says }) {
+		return ""
+	}
+	return says
+}
+
+// ownRange is the range in the box of one leg, where it is not that of both.
+func (h handout) ownRange(m move, p plan.Prescription) string {
+	if h.sameRange(m) != "" {
+		return ""
+	}
+	return h.rangeOf(p, p.Weeks[0])
+}
+
+// rangeOfAll is the range of both legs in one line that names them, below their boxes.
+func (h handout) rangeOfAll(m move) Node {
+	says := h.sameRange(m)
+	if says == "" {
+		return Node{}
+	}
+	return spoken("range all-legs", strong(h.w.Say("leg.each-is")), Span{Text: " " + says})
 }
 
 func number(n *int) string {

@@ -65,9 +65,13 @@ func NewLibraryPrinter(layers ...fs.FS) (*LibraryPrinter, error) {
 		if strings.Contains(own[name], "</") {
 			return nil, fmt.Errorf("templates/%s: %q would end the script; write it in another way", name, "</")
 		}
-		script += bare(own[name])
+		script += own[name]
 	}
-	l := &LibraryPrinter{Printer: p, script: html.JS(script + "})()\n"), worker: own["library/sw.js"]}
+	short, err := smallScript(script+"})()\n", "templates/library")
+	if err != nil {
+		return nil, err
+	}
+	l := &LibraryPrinter{Printer: p, script: html.JS(short), worker: own["library/sw.js"]}
 	l.wear(style, "")
 	return l, nil
 }

@@ -9,30 +9,36 @@ import (
 	"paceleaf/generator/basis"
 	"paceleaf/generator/plan"
 	"paceleaf/generator/program"
+	"paceleaf/generator/unit"
 )
 
-// named are the sources that a rule on this page names: what it is, how far the rule made of it may be trusted, and what
-// of it was read. Formulas name theirs in words of their own: they stand in a second table.
+// named are the sources that a rule on this page names by their keys, each once: how far the rules made of it may be trusted, what it is,
+// and what of it was read. Formulas name theirs in words of their own, beside their sums.
 func (d *desk) named() Part {
-	uses, formulas := d.usesOf(), d.formulasOf()
-	if len(uses)+len(formulas) == 0 {
+	uses := d.usesOf()
+	if len(uses) == 0 {
 		return d.part("named", d.note("no-sources"))
 	}
-	table := d.table("sources", d.say("sources-caption"), "source", "what", "standing", "read", "used-for")
+	list := Node{Kind: "list", Class: "works"}
 	for _, key := range slices.Sorted(maps.Keys(uses)) {
-		use := uses[key]
 		s, listed := d.p.Program.Sources[key]
 		what, read := d.say("not-listed"), ""
 		if listed {
-			what, read = entryOf(s), d.word("read", s.Read)
+			what, read = entryOf(s), nonEmpty("; ", d.word("read", s.Read), s.About)
 		}
-		table.row("", key, what, listOf(use.standings), nonEmpty("; ", read, s.About), listOf(use.rules))
+		list.Items = append(list.Items, []Span{strong(key), {Text: d.say("work", "standing", listOf(uses[key]), "what", what, "read", read)}})
 	}
-	sums := d.table("formulas", d.say("formulas-caption"), "rule-name", "source")
+	return d.onScreen("named", d.say("named-line", "n", len(list.Items)), list)
+}
+
+// formulas are the rules of arithmetic behind the numbers, with what each rests on.
+func (d *desk) formulas() Node {
+	formulas := d.formulasOf()
+	table := d.table("formulas", d.say("formulas-caption"), "rule-name", "source")
 	for _, name := range slices.Sorted(maps.Keys(formulas)) {
-		sums.row("", name, listOf(formulas[name]))
+		table.row("", name, listOf(formulas[name]))
 	}
-	return d.part("named", table, sums)
+	return table
 }
 
 // listOf writes a set in order.
@@ -65,39 +71,36 @@ func entryOf(s program.Source) string {
 	return nonEmpty(". ", nonEmpty(", ", s.By, year), s.Title, s.In, s.DOI)
 }
 
-// use is what a source is named for.
-type use struct{ standings, rules map[string]bool }
-
-// usesOf gathers the sources of criteria, limits, slots and exercises.
-func (d *desk) usesOf() map[string]use {
-	uses := map[string]use{}
-	add := func(source, standing, rule string) {
+// usesOf are the sources of criteria, limits, goals, slots and exercises, each with how far the rules made of it may be trusted.
+func (d *desk) usesOf() map[string]map[string]bool {
+	uses := map[string]map[string]bool{}
+	add := func(source string, standing unit.Standing) {
 		if source == "" {
 			return
 		}
-		if _, known := uses[source]; !known {
-			uses[source] = use{map[string]bool{}, map[string]bool{}}
+		if uses[source] == nil {
+			uses[source] = map[string]bool{}
 		}
 		if standing != "" {
-			uses[source].standings[d.word("standing", standing)] = true
-		}
-		if rule != "" {
-			uses[source].rules[rule] = true
+			uses[source][d.word("standing", string(standing))] = true
 		}
 	}
 	for _, c := range d.shownCriteria() {
 		if c.Rule != nil {
-			add(c.Rule.Source, string(c.Rule.Standing), c.ID)
+			add(c.Rule.Source, c.Rule.Standing)
 		}
 	}
+	for _, g := range d.p.Goals {
+		add(g.Goal.Source, g.Goal.Standing)
+	}
 	for _, l := range d.p.Limits {
-		add(l.Source, string(l.Standing), d.word("kind", string(l.Kind)))
+		add(l.Source, l.Standing)
 	}
 	for _, pr := range d.p.Prescriptions {
 		if pr.Slot != nil {
-			add(pr.Slot.Source, string(pr.Slot.Standing), pr.Slot.ID)
+			add(pr.Slot.Source, pr.Slot.Standing)
 		}
-		add(pr.Exercise.Source, string(pr.Exercise.Standing), pr.Exercise.Title)
+		add(pr.Exercise.Source, pr.Exercise.Standing)
 	}
 	return uses
 }
@@ -111,6 +114,9 @@ func (d *desk) shownCriteria() []plan.Criterion {
 	all := withChoices(nil, shown)
 	for _, a := range d.p.Activities {
 		all = withChoices(all, a.Criteria)
+	}
+	if d.p.End != nil {
+		all = withChoices(all, d.p.End.Criteria)
 	}
 	return all
 }

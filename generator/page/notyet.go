@@ -9,10 +9,7 @@ import (
 )
 
 // topics are the heads of the list, in the order of daily life, with the kinds that stand under each.
-var topics = []struct {
-	id    string
-	kinds []unit.Kind
-}{
+var topics = []topicKinds{
 	{"walking", []unit.Kind{unit.WeightBearing}},
 	{"brace", []unit.Kind{unit.Brace}},
 	{"bending", []unit.Kind{unit.PassiveBend, unit.ActiveBend, unit.LoadedBend}},
@@ -23,6 +20,12 @@ var topics = []struct {
 	{"kneeling", []unit.Kind{unit.Kneeling}},
 	{"driving", nil},
 	{"sport", []unit.Kind{unit.Impact, unit.Running, unit.Twisting, unit.Contact}},
+}
+
+// topicKinds is one head of the list.
+type topicKinds struct {
+	id    string
+	kinds []unit.Kind
 }
 
 // ban is one thing to leave out, with the day on which that may change.
@@ -46,13 +49,19 @@ func (h handout) notYet() Part {
 	facts := factual("bans")
 	for _, t := range topics {
 		facts.Facts = append(facts.Facts, h.banFacts(t.id, bans)...)
+		facts.Facts = append(facts.Facts, h.stricter(t.id)...)
 		facts.Facts = append(facts.Facts, h.dailyLife(t.id, bans)...)
 	}
+	facts.Facts = append(facts.Facts, h.school(bans)...)
 	facts.Facts = append(facts.Facts, h.closedActivities()...)
 	if len(facts.Facts) == 0 {
 		return Part{}
 	}
-	return h.part("not-yet", w.Say("not-yet.title"), paragraph("lead", w.Say("not-yet.lead")), facts)
+	lead := []Span{{Text: w.Say("not-yet.lead") + " "}}
+	if len(h.Dates) > 0 {
+		lead = append(lead, Span{Text: w.Say("not-yet.dates"), Href: "#dates"})
+	}
+	return h.part("not-yet", w.Say("not-yet.title"), spoken("lead", lead...), facts)
 }
 
 // bans are the limits in force on the block's first day that forbid something, in the order of topics.
@@ -120,16 +129,25 @@ func (h handout) saidByActivity(kind unit.Kind) bool {
 	})
 }
 
+// mayChange says who set a ban, where a person did, and from which day on it may change, where no date of the page says so. That
+// it stays until the therapist says so stands above all bans.
 func (h handout) mayChange(b ban) string {
-	w := h.w
-	says := w.Say("not-yet.until-told")
-	if !b.lifts.IsZero() {
-		says = w.Say("not-yet.not-before", "day", w.Day(b.lifts))
+	w, by, day := h.w, "", ""
+	if !b.lifts.IsZero() && !h.endDated(b) && !h.tightensBefore(b) {
+		day = w.Say("not-yet.not-before", "day", w.Day(b.lifts))
 	}
-	if b.setBy == "" {
-		return says
+	if b.setBy != "" {
+		by = w.Say("not-yet.set-by", "who", w.Say("set-by."+b.setBy), "name", b.name)
 	}
-	return w.Say("not-yet.set-by", "who", w.Say("set-by."+b.setBy), "name", b.name) + " " + says
+	return joined(by, day)
+}
+
+// endDated reports whether the day on which a ban may change stands among the dates.
+func (h handout) endDated(b ban) bool {
+	return slices.ContainsFunc(h.Dates, func(d plan.DateLine) bool {
+		return (d.Kind == "lifts" || d.Kind == "loosens") && d.On == b.lifts && d.What == string(b.kind) && (d.Title == "") == (len(b.on) == 0) &&
+			(b.side == unit.Both || h.sideOf(d.Side) == b.side)
+	})
 }
 
 // dailyLife is stairs and driving: no limit speaks of them. Walking and brace decide about both; and in the first weeks,

@@ -13,42 +13,29 @@ func (d *desk) otherTests(f *finding.Findings) (tables []Node) {
 }
 
 func (d *desk) ratios(all []finding.Ratio) Node {
-	table := d.table("ratios", d.say("ratios-caption"), "on", "what", "leg", "found")
+	table := d.table("ratios", d.say("ratios-caption"), "on", "what", "found")
 	for _, r := range slices.Backward(all) {
-		for _, side := range d.sides() {
-			table.row("", d.w.Day(r.On), r.Test, d.leg(side), d.amountOr(legOf(side, r.Left, r.Right)))
-		}
+		table.row("", d.nearDay(r.On), r.Test, pair(d.amountOr(legOf(d.bothSides()[0], r.Left, r.Right)), d.amountOr(legOf(d.bothSides()[1], r.Left, r.Right))))
 	}
 	return table
 }
 
 func (d *desk) yBalance(all []finding.YBalance) Node {
-	table := d.table("y-balance", d.say("y-balance-caption"), "on", "leg", "anterior", "posteromedial", "posterolateral", "composite", "difference", "conditions", "why")
+	table := d.table("y-balance", d.say("y-balance-caption"), "on", "anterior", "posteromedial", "posterolateral", "composite", "difference", "conditions", "why")
 	for _, y := range slices.Backward(all) {
-		for i, side := range d.sides() {
-			r := legOf(side, y.Left, y.Right)
-			difference := ""
-			if i == 0 {
-				difference = d.amountOr(y.Difference)
-			}
-			table.row("", d.w.Day(y.On), d.leg(side), amount(r.Anterior), amount(r.Posteromedial), amount(r.Posterolateral), d.amountOr(r.Composite), difference,
-				d.word("score", y.Score), d.reason(r.NotTested))
-		}
+		a, b := legOf(d.bothSides()[0], y.Left, y.Right), legOf(d.bothSides()[1], y.Left, y.Right)
+		table.row("", d.nearDay(y.On), pair(amount(a.Anterior), amount(b.Anterior)), pair(amount(a.Posteromedial), amount(b.Posteromedial)), pair(amount(a.Posterolateral), amount(b.Posterolateral)),
+			pair(d.amountOr(a.Composite), d.amountOr(b.Composite)), d.amountOr(y.Difference), d.word("score", y.Score), nonEmpty("; ", d.missingOf(0, a.NotTested, false), d.missingOf(1, b.NotTested, false)))
 	}
 	return table
 }
 
 func (d *desk) rises(all []finding.Rise) Node {
-	table := d.table("rises", d.say("rises-caption"), "on", "leg", "seat", "score", "symmetry", "why")
+	table := d.table("rises", d.say("rises-caption"), "on", "seat", "score", "symmetry", "why")
 	for _, r := range slices.Backward(all) {
-		for i, side := range d.sides() {
-			l := legOf(side, r.Left, r.Right)
-			ratio := ""
-			if i == 0 {
-				ratio = d.amountOr(r.LSI)
-			}
-			table.row("", d.w.Day(r.On), d.leg(side), amount(l.Seat), amount(l.Score), ratio, d.reason(l.NotTested))
-		}
+		a, b := legOf(d.bothSides()[0], r.Left, r.Right), legOf(d.bothSides()[1], r.Left, r.Right)
+		table.row("", d.nearDay(r.On), pair(amount(a.Seat), amount(b.Seat)), pair(amount(a.Score), amount(b.Score)), amount(r.LSI),
+			nonEmpty("; ", d.missingOf(0, a.NotTested, false), d.missingOf(1, b.NotTested, false), d.whyNone(r.LSI, a.NotTested, b.NotTested)))
 	}
 	return table
 }
@@ -60,7 +47,7 @@ func (d *desk) scores(all []finding.Score) Node {
 		if step := s.Score.Step(); step != nil && !step.Refuse {
 			why = d.reason(step.Reason)
 		}
-		table.row("", d.w.Day(s.On), s.ID, d.amountOr(s.Score), why)
+		table.row("", d.nearDay(s.On), s.ID, d.amountOr(s.Score), why)
 	}
 	return table
 }

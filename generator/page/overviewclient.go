@@ -49,7 +49,7 @@ func (s sheet) pageLinks(r OverviewRow) []Span {
 	hand := "../hand/" + r.Code + "/"
 	links := []Span{{Text: s.say("link-handout"), Href: hand + "handout.html"}, {Text: s.say("link-text"), Href: hand + "handout.md"},
 		{Text: s.say("link-worksheet"), Href: r.Code + "/worksheet.html"},
-		{Text: s.say("link-retest"), Href: r.Code + "/retest.html"}}
+		{Text: s.say("link-retest"), Href: r.Code + "/retest.html"}, {Text: s.say("link-letter"), Href: r.Code + "/letter.html"}}
 	if r.Held {
 		links = append(links, Span{Text: s.say("link-hold"), Href: hand + "hold.html"})
 	}

@@ -8,20 +8,29 @@ import (
 	"paceleaf/generator/plan"
 )
 
-// passedOver is every choice that was not taken, with the reason; the same reason in several weeks is one line.
-func (d *desk) passedOver() Part {
+// passedOver is every choice that was not taken: one line a reason, leg and weeks, with the places in the program and what was passed over there.
+func (d *desk) passedOver() Node {
 	if len(d.p.Dropped) == 0 {
-		return d.part("passed-over", d.note("nothing-passed-over"))
+		return d.note("nothing-passed-over")
 	}
-	table := d.table("passed-over", d.say("passed-over-caption"), "slot", "exercise", "leg", "weeks", "why")
+	type line struct{ why, leg, weeks string }
+	var order []line
+	what := map[line][]string{}
 	for _, row := range gathered(d.p.Dropped) {
-		why := d.reason(row.first.Because)
+		l := line{d.reason(row.first.Because), d.leg(row.first.Side), spanOf(row.weeks)}
 		if row.first.Empty {
-			why = nonEmpty("; ", why, d.say("slot-empty"))
+			l.why = nonEmpty("; ", l.why, d.say("slot-empty"))
 		}
-		table.row("", row.first.Slot, d.exercise(row.first.Exercise), d.leg(row.first.Side), spanOf(row.weeks), why)
+		if what[l] == nil {
+			order = append(order, l)
+		}
+		what[l] = append(what[l], d.say("passed-at", "slot", row.first.Slot, "exercise", d.exercise(row.first.Exercise)))
 	}
-	return d.part("passed-over", table)
+	table := d.table("passed-over", d.say("passed-over-caption"), "why", "leg", "weeks", "exercise")
+	for _, l := range order {
+		table.row("", l.why, l.leg, l.weeks, strings.Join(what[l], ", "))
+	}
+	return fold("sums", d.say("passed-over-line", "n", len(table.Rows)), table)
 }
 
 // droppedRow is one reason over some weeks.
@@ -83,25 +92,30 @@ func (d *desk) deviations() Part {
 		}
 		table.row("", d.exercise(o.Override.Exercise), leg, changed, o.Override.Reason, standsAt(o.Override.At, nil))
 	}
-	return d.part("deviations", table)
+	return d.folded("deviations", d.say("deviations-line", "n", len(d.p.Overrides)), table)
 }
 
-// deskDates are the dates that matter. None is a promise: each says what is still missing.
+// deskDates are the dates on which a limit changes, the visit and the end, and where the tests seem to go. None is a promise; an activity's
+// earliest day stands beside what it still asks.
 func (d *desk) deskDates() Part {
-	if len(d.p.Dates) == 0 {
+	table := d.table("dates", d.say("dates-caption"), "on", "leg", "what", "set-by")
+	for _, line := range d.p.Dates {
+		if line.Kind != "not-before" {
+			table.row("", d.nearDay(line.On), d.legOfLimit(line.Side), d.dateOf(line), d.reason(line.SetBy))
+		}
+	}
+	table = withoutEmpty(table)
+	trends := d.trends()
+	if len(table.Rows)+len(trends) == 0 {
 		return d.part("desk-dates", d.note("no-dates"))
 	}
-	table := d.table("dates", d.say("dates-caption"), "on", "leg", "what", "missing", "set-by")
-	for _, line := range d.p.Dates {
-		table.row("", d.w.Day(line.On), d.legOfLimit(line.Side), d.dateOf(line), strings.Join(line.Missing, ", "), d.reason(line.SetBy))
-	}
-	return d.part("desk-dates", table)
+	return d.folded("desk-dates", d.say("dates-line", "n", len(table.Rows), "lines", d.lined()), append([]Node{table}, trends...)...)
 }
 
 // dateOf says what a date is for: the limit that lifts or loosens, the activity, the visit.
 func (d *desk) dateOf(line plan.DateLine) string {
 	what := d.word("kind", line.Title)
-	if what == "" && (line.Kind == "lifts" || line.Kind == "loosens") {
+	if what == "" && (line.Kind == "lifts" || line.Kind == "loosens" || line.Kind == "tightens") {
 		what = d.word("kind", line.What)
 	}
 	if what == "" {

@@ -64,7 +64,7 @@ func findingsIn(p *plan.Plan, t *trail) []findingJSON {
 	}
 	for _, name := range p.Found.Order {
 		m := p.Found.Measures[name]
-		f := findingJSON{ID: name, On: m.On, Unit: m.Unit, SEM: jsonOptional(m.SEM), Doubts: inEnglish(m.Doubts), Reason: m.Reason.String(), Basis: t.id(m.Value)}
+		f := findingJSON{ID: name, On: m.On, Unit: m.Unit, SEM: jsonOptional(m.SEM), Doubts: inEnglish(m.Doubts), Reason: basis.Listed(m.Reason, m.HiddenBy).String(), Basis: t.id(m.Value)}
 		f.Value, f.Text = numberOf(m.Value), wordOf(m.Value)
 		out = append(out, f)
 	}

@@ -1,6 +1,7 @@
 package page
 
 import (
+	"maps"
 	"slices"
 	"strconv"
 	"strings"
@@ -11,53 +12,84 @@ import (
 	"paceleaf/generator/unit"
 )
 
-// prescribed is each exercise and leg: what to do week by week, and the sums that lead to it.
+// prescribed is each exercise with its legs: what to do week by week and what that rests on; then the choices that were passed over. The
+// sums stand at the end of the page.
 func (d *desk) prescribed() Part {
 	if len(d.p.Prescriptions) == 0 {
-		return d.part("prescribed", d.note("nothing-prescribed"))
+		return d.part("prescribed", append([]Node{d.note("nothing-prescribed")}, d.passedOver())...)
 	}
 	nodes := append([]Node{d.note("week-note")}, d.lighterWeeks()...)
+	nodes = append(nodes, d.sessionLengths())
+	each := d.byExercise()
+	isometric := false
+	for _, legs := range each {
+		nodes = append(nodes, d.prescription(legs))
+		isometric = isometric || slices.ContainsFunc(legs, func(pr plan.Prescription) bool { return pr.FromIsometric != nil })
+	}
+	if isometric {
+		nodes = append(nodes, d.note("isometric-note"))
+	}
+	return d.folded("prescribed", d.say("prescribed-line", "n", len(each)), append(nodes, d.passedOver())...)
+}
+
+// byExercise are the prescriptions of each exercise, in the order of the plan.
+func (d *desk) byExercise() (each [][]plan.Prescription) {
+	at := map[string]int{}
 	for _, pr := range d.p.Prescriptions {
-		nodes = append(nodes, d.prescription(pr))
+		i, known := at[pr.Exercise.ID]
+		if !known {
+			i = len(each)
+			at[pr.Exercise.ID] = i
+			each = append(each, nil)
+		}
+		each[i] = append(each[i], pr)
 	}
-	return d.part("prescribed", nodes...)
+	return each
 }
 
-func (d *desk) prescription(pr plan.Prescription) Node {
-	nodes := []Node{factual("prescription-facts",
-		d.labelled("slot", d.slot(pr.Slot)),
-		d.labelled("device", d.device(pr)),
-		d.labelled("setup", d.setup(pr)),
-		d.labelled("sessions", d.sessions(pr)),
-		d.labelled("level", d.level(pr)),
-		d.labelled("tested", d.tested(pr)),
-		d.labelled("maximum", d.maximum(pr)),
-		d.labelled("body-moves", d.bodyMoves(pr)),
-		d.labelled("step", d.step(pr)),
-		d.labelled("tonnage", d.planned(pr)),
-		d.labelled("mechanics", d.mechanics(pr.Mechanics)),
-		d.labelled("from-isometric", d.fromIsometric(pr.FromIsometric)),
-		d.labelled("cuff", d.cuffed(pr)),
-		d.labelled("current", d.stimulated(pr)),
-		d.labelled("cautions", strings.Join(pr.Exercise.Cautions, "; ")),
-		d.labelled("not-for", strings.Join(pr.Exercise.NotFor, "; ")),
-	), d.weeks(pr)}
-	if lines := d.doseSums(pr); len(lines) > 0 {
-		nodes = append(nodes, bullets("sum", lines...))
-	}
-	return group("prescription", d.say("prescription", "exercise", pr.Exercise.Title, "leg", d.roleOf(pr)), 3, nodes...)
+func (d *desk) prescription(legs []plan.Prescription) Node {
+	e := legs[0].Exercise
+	said := func(key string, of func(plan.Prescription) string) Fact { return d.labelled(key, d.ofLegs(legs, of)) }
+	table, shared := d.weeks(legs)
+	facts := append(shared,
+		said("slot", func(pr plan.Prescription) string { return d.slot(pr.Slot) }),
+		said("sessions", func(pr plan.Prescription) string { return strings.Join(pr.Sessions, ", ") }),
+		said("device", func(pr plan.Prescription) string { return nonEmpty("; ", d.device(pr), d.setup(pr)) }),
+		said("level", d.level), said("tested", d.tested), said("maximum", d.maximum), said("body-moves", d.bodyMoves), said("step", d.step), said("tonnage", d.planned),
+		said("mechanics", func(pr plan.Prescription) string { return d.mechanics(pr.Mechanics) }),
+		said("from-isometric", func(pr plan.Prescription) string { return d.fromIsometric(pr.FromIsometric) }),
+		said("cuff", d.cuffed), said("current", d.stimulated),
+		d.labelled("cautions", strings.Join(e.Cautions, "; ")), d.labelled("not-for", strings.Join(e.NotFor, "; ")))
+	return group("prescription", e.Title, 3, table, factual("prescription-facts", facts...))
 }
 
-// sessions are the sessions of a prescription, each with its length where that is known.
-func (d *desk) sessions(pr plan.Prescription) string {
-	all := make([]string, len(pr.Sessions))
-	for i, id := range pr.Sessions {
-		all[i] = id
-		if n := d.p.Minutes[id]; n > 0 {
-			all[i] = d.say("session-minutes", "session", id, "n", n)
+// ofLegs is what is said of each leg: once where all legs say the same.
+func (d *desk) ofLegs(legs []plan.Prescription, of func(plan.Prescription) string) string {
+	var parts []string
+	first, same := of(legs[0]), true
+	for _, pr := range legs {
+		says := of(pr)
+		same = same && says == first
+		if says != "" {
+			parts = append(parts, d.say("of-leg", "leg", d.word("side", string(pr.Side)), "what", says))
 		}
 	}
-	return strings.Join(all, ", ")
+	if same {
+		return first
+	}
+	return strings.Join(parts, "; ")
+}
+
+// sessionLengths is about how long each session takes.
+func (d *desk) sessionLengths() Node {
+	var all []string
+	for _, id := range slices.Sorted(maps.Keys(d.p.Minutes)) {
+		all = append(all, d.say("session-minutes", "session", id, "n", d.p.Minutes[id]))
+	}
+	if len(all) == 0 {
+		return Node{}
+	}
+	return d.note("session-lengths", "which", strings.Join(all, ", "))
 }
 
 // level is the rung of a ladder to begin on.
@@ -124,41 +156,6 @@ func (d *desk) maximum(pr plan.Prescription) string {
 	return d.withSpan(pr.OneRM, pr.Span)
 }
 
-// weeks is the table of the weeks; weeks that ask the same are one line, and without a load its columns are left out.
-func (d *desk) weeks(pr plan.Prescription) Node {
-	columns := []string{"week", "due", "dose", "range", "plates", "moved", "share", "implied", "why"}
-	if !loaded(pr) {
-		columns = slices.Delete(columns, 4, 8)
-	}
-	table := d.table("weeks", d.say("weeks-caption"), columns...)
-	for i := 0; i < len(pr.Weeks); {
-		j, cells := i+1, d.weekOf(pr.Weeks[i], loaded(pr))
-		for j < len(pr.Weeks) && slices.Equal(cells, d.weekOf(pr.Weeks[j], loaded(pr))) {
-			j++
-		}
-		var numbers []int
-		for _, w := range pr.Weeks[i:j] {
-			numbers = append(numbers, w.Week)
-		}
-		table.row("", append([]string{d.say("week", "number", spanOf(numbers), "day", d.w.ShortDay(pr.Weeks[i].Starts))}, cells...)...)
-		i = j
-	}
-	return table
-}
-
-// weekOf is a line of the table without its week.
-func (d *desk) weekOf(w plan.WeekDose, loaded bool) []string {
-	due := "ceiling"
-	if w.Due {
-		due = "due"
-	}
-	cells := []string{d.say(due), d.doseOf(w), d.rangeOf(w)}
-	if loaded {
-		cells = append(cells, d.plates(w), amount(w.Moved), amount(w.Share), left(w.Implied))
-	}
-	return append(cells, d.whyDose(w))
-}
-
 func (d *desk) rangeOf(w plan.WeekDose) string {
 	if w.NearPin == 0 {
 		return nonEmpty(", ", d.reach(w.Range), d.reason(w.RangeBy))
@@ -184,8 +181,9 @@ func (d *desk) plates(w plan.WeekDose) string {
 }
 
 // dose writes what is said of a dose and leaves out what is not.
-func (d *desk) dose(x program.Dose) string {
-	var all []string
+func (d *desk) dose(x program.Dose) string { return strings.Join(d.doseParts(x), ", ") }
+
+func (d *desk) doseParts(x program.Dose) (all []string) {
 	add := func(key string, v *int) {
 		if v != nil {
 			all = append(all, d.say(key, "n", strconv.Itoa(*v)))
@@ -215,7 +213,7 @@ func (d *desk) dose(x program.Dose) string {
 	if x.Rest != nil {
 		all = append(all, d.say("dose-rest", "n", resultNumber(float64(*x.Rest))))
 	}
-	return strings.Join(all, ", ")
+	return all
 }
 
 // doseOf is the dose of a week, with the force of a hold.
@@ -226,15 +224,15 @@ func (d *desk) doseOf(w plan.WeekDose) string {
 	return nonEmpty(", ", d.dose(w.Dose), d.say("hold-at", "amount", amount(w.HoldAt)))
 }
 
-// doseSums is the chain of the loads: the first week down to what was typed, later weeks only what is new in them.
-func (d *desk) doseSums(pr plan.Prescription) []string {
-	c := d.newSums()
-	var lines []string
-	for _, w := range pr.Weeks {
-		lines = append(lines, sums(c, doseSteps(w)...)...)
-	}
-	if loaded(pr) {
-		lines = append(lines, sums(c, liftedSteps(pr)...)...)
+// doseSums is the chain of the loads, week by week down to what was typed.
+func (d *desk) doseSums() (lines []string) {
+	for _, pr := range d.p.Prescriptions {
+		for _, w := range pr.Weeks {
+			lines = append(lines, sums(&d.tests, doseSteps(w)...)...)
+		}
+		if loaded(pr) {
+			lines = append(lines, sums(&d.tests, liftedSteps(pr)...)...)
+		}
 	}
 	return lines
 }

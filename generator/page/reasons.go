@@ -13,9 +13,9 @@ func (h handout) reasons() Node {
 	if h.Program == nil {
 		return Node{}
 	}
-	list := Node{Kind: "list"}
+	list, told := Node{Kind: "list"}, h.Program.ToldIn(h.Stage.Set) // what is told above needs no second line, if it leads nowhere
 	for _, n := range h.Program.Notes {
-		if h.aboutPrescribed(n) {
+		if h.aboutPrescribed(n) && (h.Clinic.Library != "" || !slices.Contains(told, n)) {
 			list.Items = append(list.Items, []Span{{Text: n.Title, Href: h.ofLibrary("notes/" + n.ID + ".html")}})
 		}
 	}
@@ -23,6 +23,15 @@ func (h handout) reasons() Node {
 		return Node{}
 	}
 	return group("reasons", h.w.Say("small.reasons"), 3, list)
+}
+
+// glossary leads to the library's page of words, where the clinic says where it is served and the language has one.
+func (h handout) glossary() Node {
+	address := h.ofLibrary("glossary.html")
+	if address == "" || !h.w.Glossary {
+		return Node{}
+	}
+	return Node{Kind: "text", Spans: []Span{{Text: h.w.Say("small.words") + " "}, {Text: h.w.Say("small.words-page"), Href: address}}}
 }
 
 func (h handout) aboutPrescribed(n *program.Note) bool {

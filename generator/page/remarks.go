@@ -160,7 +160,7 @@ func unfit(text, where string, plain words.PlainWords) (found []Remark) {
 		}
 	}
 	for _, word := range plain.In(text) {
-		found = append(found, Remark{"hard-word", 4, fmt.Sprintf("%s says %q, which a client may not know", where, word.Hard), fmt.Sprintf("write %q", word.Plain)})
+		found = append(found, Remark{"hard-word", 4, fmt.Sprintf("%s says %q, which a client may not know", where, word.Hard), word.Instead()})
 	}
 	return found
 }

@@ -3,6 +3,7 @@ package page
 import (
 	"cmp"
 	"fmt"
+	"slices"
 	"strings"
 
 	"paceleaf/generator/basis"
@@ -17,7 +18,7 @@ import (
 
 // Retest is the form of one client for a day.
 func Retest(p *plan.Plan, due plan.Due, on unit.Day, w *words.Words) View {
-	r := retest{sheet: sheet{w}, p: p}
+	r := retest{sheet: sheet{w}, p: p, restless: due.Restless()}
 	v := View{Format: 1, Kind: "retest", Lang: w.Lang, Dir: w.Dir, Code: p.Client.Code,
 		Title:   r.say("retest-window", "code", p.Client.Code, "day", w.Day(on)),
 		Running: r.say("retest-running", "code", p.Client.Code, "knee", r.knee(), "day", w.Day(on))}
@@ -29,10 +30,10 @@ func Retest(p *plan.Plan, due plan.Due, on unit.Day, w *words.Words) View {
 	for _, part := range []Part{
 		r.part("retest-rest", r.questions(due.Day), r.bends(due.Day)),
 		r.part("retest-forms", r.forms(due.Questionnaires)),
-		r.part("retest-standing", r.tests(due.Standing, r.noSetUp)),
-		r.part("retest-hops", r.tests(due.Hops, r.noSetUp)),
-		r.part("retest-strength", r.tests(due.Strength, r.ofTest)),
-		r.part("retest-lifts", r.tests(due.Lifts, r.ofLift)),
+		r.part("retest-standing", r.tests(due.Standing, r.noSetUp, r.ifCalm)),
+		r.part("retest-hops", r.tests(due.Hops, r.noSetUp, r.ifCalm)),
+		r.part("retest-strength", r.tests(due.Strength, r.ofTest, r.ifCalm)),
+		r.part("retest-lifts", r.tests(due.Lifts, r.ofLift, r.easily)),
 	} {
 		if part.Nodes = kept(part.Nodes); len(part.Nodes) > 0 {
 			v.Parts = append(v.Parts, part)
@@ -43,7 +44,8 @@ func Retest(p *plan.Plan, due plan.Due, on unit.Day, w *words.Words) View {
 
 type retest struct {
 	sheet
-	p *plan.Plan
+	p        *plan.Plan
+	restless basis.Said // why hops and maximal tests wait for today's look; empty where they need not
 }
 
 // knee is the event's knee in words.
@@ -97,10 +99,14 @@ func (r retest) bends(values []plan.DueValue) Node {
 		if side == "" {
 			continue
 		}
+		value := v.Last
+		if key == "beyond_straight_deg" {
+			key, value = "lacks_extension_deg", r.say("retest-beyond", "n", v.Last)
+		}
 		if side == unit.Left {
 			keys = append(keys, key)
 		}
-		last[string(side)+key] = v.Last
+		last[string(side)+key] = value
 	}
 	for _, key := range keys {
 		t.row("", r.nameOf(key), "", last[string(unit.Left)+key], "", last[string(unit.Right)+key], "")
@@ -123,13 +129,13 @@ func (r retest) legs(title string) Node {
 }
 
 // tests are rows of one kind of test, each with its set-up.
-func (r retest) tests(list []plan.DueTest, setUp func(id string) string) Node {
+func (r retest) tests(list []plan.DueTest, setUp func(id string) string, but func(plan.DueTest) string) Node {
 	t := r.legs("")
 	for _, test := range list {
 		last := map[unit.Side]string{}
 		for _, v := range test.Values {
 			side, _ := sided(v.Key)
-			last[side] = r.last(v)
+			last[side] = r.last(v) + ownUnit(v)
 		}
 		left, right := last[unit.Left], last[unit.Right]
 		if one := last[""]; one != "" {
@@ -137,30 +143,13 @@ func (r retest) tests(list []plan.DueTest, setUp func(id string) string) Node {
 		}
 		t.row("", r.named(test), setUp(test.ID), left, "", right, "")
 		leaveBlank(&t, 3, 5)
-		r.notYet(&t, r.closed(test))
-	}
-	return t
-}
-
-// closed says why a test is not made on the day: a limit, or a pause that nobody has ended.
-func (r retest) closed(test plan.DueTest) string {
-	if because := r.w.Reason(test.Closed); because != "" || r.p.Symptoms.Action.Rank() < plan.Pause.Rank() {
-		return because
-	}
-	return r.say("retest-paused")
-}
-
-// notYet writes into the blank of the event's own leg what a limit does not allow on the day.
-func (r retest) notYet(t *Node, closed string) {
-	if closed == "" {
-		return
-	}
-	row := t.Rows[len(t.Rows)-1]
-	for side, at := range map[unit.Side]int{unit.Left: 3, unit.Right: 5} {
-		if e := r.p.Event; e != nil && (e.Side == side || e.Side == unit.Both) {
-			row[at] = Cell{Spans: []Span{strong(r.say("retest-not-yet", "why", closed))}, Class: "not-yet"}
+		if closed := r.closed(test); closed != "" {
+			r.inOwn(&t, r.say("retest-not-yet", "why", closed))
+		} else {
+			r.inOwn(&t, but(test))
 		}
 	}
+	return t
 }
 
 // leaveBlank leaves cells of the last row empty, to write in.
@@ -186,6 +175,15 @@ func sided(key string) (unit.Side, string) {
 
 // last is what was typed last; a word of a closed set is said in the words of the page.
 func (r retest) last(v plan.DueValue) string { return r.reason(basis.Said(unquoted(v.Last))) }
+
+// ownUnit is the unit of last time's trials, where it is not the one that the row is read in.
+func ownUnit(v plan.DueValue) string {
+	ending := v.Key[strings.LastIndexByte(v.Key, '_')+1:]
+	if v.Last == "" || !slices.Contains([]string{"lbf", "kgf", "in", "m"}, ending) {
+		return ""
+	}
+	return " " + ending
+}
 
 func unquoted(value string) string { return strings.Trim(value, `"[]`) }
 

@@ -18,7 +18,7 @@ var jobs = map[string][]string{
 // undated is a handout without a day to tick.
 const undated = "handout without a diary"
 
-// scripts joins the files of each kind. Their comments and indents stay with us: every byte goes through a slow phone.
+// scripts joins the files of each kind.
 func (s sources) scripts() (map[string]html.JS, error) {
 	made := map[string]html.JS{}
 	for kind, names := range jobs {
@@ -34,26 +34,16 @@ func (s sources) scripts() (map[string]html.JS, error) {
 					return nil, fmt.Errorf("%s: %q would end the script; write it in another way", file, end)
 				}
 			}
-			all += bare(body)
+			all += body
 		}
-		made[kind] = html.JS(all + "})()\n")
+		short, err := smallScript(all+"})()\n", "templates/script/{"+strings.Join(names, ",")+"}.js")
+		if err != nil {
+			return nil, err
+		}
+		made[kind] = html.JS(short)
 	}
 	return made, nil
 }
-
-// bare is a script without its comment lines, its indents and the spaces around its operators. So no text in a script may
-// run over a line, or live by the spaces around such a sign.
-func bare(body string) string {
-	var kept strings.Builder
-	for line := range strings.Lines(body) {
-		if line = strings.TrimSpace(line); line != "" && !strings.HasPrefix(line, "//") {
-			kept.WriteString(operators.Replace(line) + "\n")
-		}
-	}
-	return kept.String()
-}
-
-var operators = strings.NewReplacer(" => ", "=>", " = ", "=", " == ", "==", " && ", "&&", " || ", "||", " ?? ", "??", " ||= ", "||=", ", ...", ",...")
 
 // scriptOf is the script of a page.
 func (p *Printer) scriptOf(v View) html.JS {

@@ -2,6 +2,7 @@ package page
 
 import (
 	"cmp"
+	"regexp"
 	"strconv"
 	"strings"
 
@@ -14,6 +15,7 @@ func (h handout) smallPrint() Part {
 	return h.part("small-print", w.Say("small.title"),
 		bullets("", w.Say("small.only-you"), w.Say("small.no-visit"), h.firstWord(), w.Say("small.no-send"), h.smallYoung()),
 		h.reasons(),
+		h.glossary(),
 		h.sources(),
 		paragraph("plan-id", w.Say("small.plan", "id", h.planID(), "version", h.Tool)))
 }
@@ -49,12 +51,13 @@ func (h handout) sources() Node {
 	return group("sources", h.w.Say("small.sources"), 3, paragraph("works", strings.Join(works, "; ")+"."), paragraph("works", h.w.Say("small.in-full")))
 }
 
+// initials end the name of an author: Adams D.
+var initials = regexp.MustCompile(` \p{Lu}{1,3}$`)
+
 // shortly names a work by its first author, or by its title, and its year.
 func (h handout) shortly(s program.Source) string {
-	name, _, more := strings.Cut(cmp.Or(s.By, s.Title), ",")
-	if more && s.By != "" {
-		name = h.w.Say("small.and-others", "name", name)
-	}
+	name, _, _ := strings.Cut(cmp.Or(s.By, s.Title), ",")
+	name = initials.ReplaceAllString(name, "")
 	if s.Year > 0 {
 		name += " " + strconv.Itoa(s.Year)
 	}

@@ -33,9 +33,28 @@ func (h handout) laterSteps() string {
 	if len(steps) == 0 {
 		return ""
 	}
-	var names []string
-	for _, a := range steps[1:] {
+	return h.w.Say("activity.steps", "steps", h.w.Each(titles(steps[1:])))
+}
+
+// titles are the names of activities.
+func titles(all []plan.ActivityState) (names []string) {
+	for _, a := range all {
 		names = append(names, a.Activity.Title)
 	}
-	return h.w.Say("activity.steps", "steps", h.w.Each(names))
+	return names
+}
+
+// oneByOne says of a day that several steps of sport share that they do not all come on it: a floor in time is the first day
+// of a step, and each is opened for itself.
+func (h handout) oneByOne(d plan.DateLine) string {
+	shares := 0
+	for _, a := range h.sportSteps() {
+		if a.NotBefore == d.On {
+			shares++
+		}
+	}
+	if shares < 2 || !h.laterStep(d.What) {
+		return ""
+	}
+	return h.w.Say("dates.one-by-one")
 }

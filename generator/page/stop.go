@@ -17,7 +17,7 @@ var (
 	flagsEmergency  = []string{"chest", "blood", "faint", "foot", "bleeding"}
 	flagsEarly      = []string{"calf", "fever", "wound", "hot-knee"}
 	flagsLater      = []string{"pop", "giving-way", "locked", "sudden-swelling"}
-	flagsTodayToo   = []string{"worst-pain"}
+	flagsTodayToo   = []string{"weak-foot", "worst-pain"}
 	flagsSoon       = []string{"less-straight", "still-swollen", "touch", "numb", "unsure"}
 	flagOfAWound    = "wound" // left out where there was no operation at all
 	onlyInThePhones = "0123456789"

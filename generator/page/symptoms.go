@@ -16,19 +16,35 @@ func (h handout) symptoms() Part {
 	w := h.w
 	key := map[plan.Action]string{plan.Stay: "stay", plan.StepBack: "step-back", plan.Pause: "pause", plan.Contact: "contact"}[s.Action]
 	nodes := []Node{
-		spoken("lead", strong(w.Say("now."+key, "knee", h.kneeIn(h.side())))),
+		spoken("lead", strong(h.asks(key))),
 		paragraph("", h.because()),
 		paragraph("", h.only()),
 		paragraph("", h.firstWeek()),
 		paragraph("", h.noImpactUntil()),
-		paragraph("", h.goesOnLead(key)),
-		bullets("goes-on", h.goesOn(key)...),
+		paragraph("", h.goesOnLead()),
+		bullets("goes-on", h.goesOn()...),
 		paragraph("", w.Say("now."+key+"-until")),
 	}
 	if s.Action == plan.Contact {
 		nodes = append(nodes, h.phones()...)
 	}
 	return h.part("now", w.Say("now.title"), nodes...)
+}
+
+// asks is what the knee asks for, in one or two sentences, of what the page has.
+func (h handout) asks(key string) string {
+	w := h.w
+	switch key {
+	case "stay":
+		says := w.Say("now.stay")
+		if h.replaces() == "" {
+			says = w.Say("now.stay-first") // there was no week before
+		}
+		return nonEmpty(" ", says, h.staying())
+	case "step-back":
+		return w.Say("now.step-back", "what", h.less())
+	}
+	return w.Say("now."+key, "knee", h.kneeIn(h.side()))
 }
 
 // because names the signals in plain words, each once; a code that the words do not know is left to the therapist.
@@ -73,17 +89,15 @@ func (h handout) firstWeek() string {
 
 // noImpactUntil says how long jumping and running rest after a step back of more than one session.
 func (h handout) noImpactUntil() string {
-	if h.Symptoms.Action != plan.StepBack || h.Symptoms.Level == "session" || h.Symptoms.Level == "exercise" {
+	impact := h.has(unit.Impact) || h.has(unit.Running)
+	if h.Symptoms.Action != plan.StepBack || h.Symptoms.Level == "session" || h.Symptoms.Level == "exercise" || !impact {
 		return ""
 	}
 	return h.w.Say("now.no-impact-until")
 }
 
-// paused reports whether hard work rests for now.
-func paused(key string) bool { return key == "pause" || key == "contact" }
-
-func (h handout) goesOnLead(key string) string {
-	if !paused(key) {
+func (h handout) goesOnLead() string {
+	if !h.paused() {
 		return ""
 	}
 	return h.w.Say("now.on")
@@ -95,12 +109,12 @@ func (h handout) trains(leg unit.Side) bool {
 }
 
 // goesOn lists what may be done in a pause.
-func (h handout) goesOn(key string) []string {
-	if !paused(key) {
+func (h handout) goesOn() []string {
+	if !h.paused() {
 		return nil
 	}
 	w := h.w
-	on := []string{w.Say("now.on-bend"), w.Say("now.on-squeeze"), w.Say("now.on-swelling")}
+	on := []string{h.gently("now.on-bend", "now.on-bend-brace"), w.Say("now.on-squeeze"), w.Say("now.on-swelling")}
 	if other := h.side().Opposite(); h.side() != unit.Both && h.trains(other) {
 		on = append(on, w.Say("now.on-other", "leg", w.Say("leg."+string(h.side().Opposite()))))
 	}

@@ -6,41 +6,36 @@ import (
 	"paceleaf/generator/plan"
 )
 
-// tick is a diary for paper: one grid a week, a row an exercise, a column a training day. A box to fill is a cell
-// without text.
+// tick is a diary for paper: one grid for the block, a row a training day, a column an exercise by its number. A box to fill is a
+// cell without text.
 func (h handout) tick() Part {
-	w := h.w
-	nodes := []Node{paragraph("lead", w.Say("tick.lead"))}
-	for _, week := range h.Weeks {
-		if grid := h.grid(week); len(grid.Head) > 1 {
-			nodes = append(nodes, grid)
-		}
-	}
-	if len(nodes) == 1 {
+	grid := h.grid()
+	if len(grid.Rows) == 0 {
 		return Part{}
 	}
-	return h.part("tick", w.Say("tick.title"), nodes...)
+	key := Node{Kind: "list", Class: "key", Ordered: true}
+	for _, m := range h.moves() {
+		key.Items = append(key.Items, plain(m.Exercise.Title))
+	}
+	return h.part("tick", h.w.Say("tick.title"), paragraph("lead", h.w.Say("tick.lead")), key, grid)
 }
 
-func (h handout) grid(week plan.Week) Node {
+func (h handout) grid() Node {
 	w := h.w
-	g := Node{Kind: "grid", Class: "diary", Title: w.Say("tick.week", "week", week.Number, "days", h.runs(week.Starts, week.Ends)),
-		Head: []string{w.Say("tick.what")}}
-	days := h.trainingDays(week.Number)
-	for _, d := range days {
-		g.Head = append(g.Head, w.GridDay(d[0].Day))
+	g := Node{Kind: "grid", Class: "diary", Head: []string{w.Say("tick.day")}}
+	moves := h.moves()
+	for i := range moves {
+		g.Head = append(g.Head, w.Number(float64(i+1), 0))
 	}
-	if len(days) > 4 {
-		g.Class += " wide"
-	}
-	for _, m := range h.moves() {
-		if !m.anyWeek(func(d plan.WeekDose) bool { return d.Week == week.Number }) {
-			continue
+	g.Head = append(g.Head, w.Say("tick.pain-evening"), w.Say("tick.pain-morning"), w.Say("tick.swelling"))
+	for _, week := range h.Weeks {
+		for i, sessions := range h.trainingDays(week.Number) {
+			day := []Span{{Text: w.DayMonth(sessions[0].Day)}}
+			if i == 0 {
+				day = append([]Span{strong(w.Say("tick.week", "week", week.Number)), {Text: " "}}, day...)
+			}
+			g.Rows = append(g.Rows, h.gridRow(day, h.diaryDay(week.Number, sessions, moves).Do, len(moves), i == 0))
 		}
-		g.Rows = append(g.Rows, h.gridRow(m.Exercise.Title, days, func(s plan.SessionDay) bool { return m.in(s.Session) }))
-	}
-	for _, ask := range []string{"tick.pain-evening", "tick.pain-morning", "tick.swelling"} {
-		g.Rows = append(g.Rows, h.gridRow(w.Say(ask), days, func(plan.SessionDay) bool { return true }))
 	}
 	return g
 }
@@ -60,15 +55,23 @@ func (h handout) trainingDays(week int) (days [][]plan.SessionDay) {
 	return days
 }
 
-// gridRow has a box under each day that asks for it, a dash under the others.
-func (h handout) gridRow(title string, days [][]plan.SessionDay, asks func(plan.SessionDay) bool) []Cell {
-	row := []Cell{{Spans: plain(title), Head: true}}
-	for _, d := range days {
+// boxesOfKnee are the columns that every day asks for: pain in the evening, pain next morning, swelling.
+const boxesOfKnee = 3
+
+// gridRow has a box below each exercise that the day asks for, a dash below the others, and the boxes of the knee. The first day
+// of a week says so in its class.
+func (h handout) gridRow(day []Span, asked []int, moves int, first bool) []Cell {
+	class := ""
+	if first {
+		class = "week-starts"
+	}
+	row := []Cell{{Spans: day, Head: true, Class: class}}
+	for i := range moves + boxesOfKnee {
 		cell := Cell{Class: "box"}
-		if !slices.ContainsFunc(d, asks) {
+		if i < moves && !slices.Contains(asked, i) {
 			cell = Cell{Spans: plain(h.w.Say("tick.none")), Class: "none"}
 		}
 		row = append(row, cell)
 	}
-	return slices.Clip(row)
+	return row
 }

@@ -168,7 +168,7 @@ func squeezedAlready(text string) bool {
 func oneLine(text string) string { return strings.TrimFunc(squeeze(text), unicode.IsSpace) }
 
 // ourPage is a page of a client as the overview finds it.
-var ourPage = regexp.MustCompile(`^(\.\./hand/)?[a-z0-9-]+/(handout|hold|worksheet)\.(html|md)$`)
+var ourPage = regexp.MustCompile(`^(\.\./hand/)?[a-z0-9-]+/(handout|hold|worksheet|retest|letter)\.(html|md)$`)
 
 // ofLibrary is a page of the library, from another one of it, and ownPicture a picture of it.
 var (

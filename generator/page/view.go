@@ -6,7 +6,7 @@ package page
 // the same View; a sign-off is over its canonical JSON, so that a change of style un-signs nothing.
 type View struct {
 	Format  int    `json:"format"` // 1
-	Kind    string `json:"kind"`   // handout, worksheet, overview
+	Kind    string `json:"kind"`   // handout, hold, worksheet, letter, retest, overview, floor
 	Lang    string `json:"lang"`
 	Dir     string `json:"dir"`               // ltr, rtl
 	Title   string `json:"title"`             // of the window; DRAFT stands in it until it is signed

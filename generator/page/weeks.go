@@ -11,23 +11,35 @@ import (
 // weeks are the weeks of the block: the first is due, the later ones are earned.
 func (h handout) weeks() Part {
 	w := h.w
-	nodes := []Node{paragraph("lead", w.Say("weeks.lead"))}
-	if h.Block.Weeks == 1 {
-		nodes = nil
+	lead := w.Say("weeks.lead")
+	switch {
+	case h.pausedThroughout():
+		lead = w.Say("weeks.lead-paused")
+	case h.Block.Weeks == 1:
+		lead = ""
 	}
+	nodes := []Node{paragraph("lead", lead)}
 	for _, week := range h.Weeks {
 		nodes = append(nodes, h.week(week))
 	}
 	nodes = append(nodes, h.inSessions())
-	if h.Block.Weeks > 1 {
+	if h.Block.Weeks > 1 && !h.pausedThroughout() {
 		nodes = append(nodes, group("earn", w.Say("weeks.earn"), 3,
 			paragraph("", w.Say("weeks.earn-if")),
 			bullets("", w.Say("weeks.earn-reps"), w.Say("weeks.earn-pain"), w.Say("weeks.earn-swelling")),
 			paragraph("", w.Say("weeks.else"))))
 	}
-	nodes = append(nodes, group("missed", w.Say("weeks.missed"), 3, bullets("", w.Say("weeks.missed-session"),
-		w.Say("weeks.missed-one"), w.Say("weeks.missed-two"))))
-	return h.part("weeks", w.Say("weeks.title"), nodes...)
+	return h.part("weeks", w.Say("weeks.title"), append(nodes, h.missed())...)
+}
+
+// missed is what to do about what was left out. In a pause there is nothing to come back to yet.
+func (h handout) missed() Node {
+	w := h.w
+	list := []string{w.Say("weeks.missed-session")}
+	if !h.pausedThroughout() {
+		list = append(list, w.Say("weeks.missed-one"), h.byWeight("weeks.missed-two", "weeks.missed-two-light"))
+	}
+	return group("missed", w.Say("weeks.missed"), 3, bullets("", list...))
 }
 
 // week lists the training days of one week.
@@ -81,6 +93,9 @@ func (h handout) daily(week int) (names []string) {
 
 // sessionName is what the program calls a session, or session A.
 func (h handout) sessionName(id string) string {
+	if id == plan.GentleSession {
+		return h.w.Say("weeks.gentle")
+	}
 	for _, s := range h.Sessions {
 		if s.Session == id && s.Title != "" {
 			return s.Title

@@ -8,26 +8,42 @@ import (
 	"paceleaf/generator/unit"
 )
 
-// weighed is every limit that was weighed, with who set it and which one won.
+// weighed is every limit that was weighed, with who set it: those in force, then those that lost.
 func (d *desk) weighed() Part {
 	if len(d.p.Limits) == 0 {
 		return d.part("weighed", d.note("no-limits"))
 	}
-	table := d.table("limits", d.say("limits-caption"), "limit", "leg", "allows", "wins", "from", "lifts", "set-by", "rule", "why", "stands")
+	columns := []string{"limit", "allows", "from", "lifts", "set-by", "why", "stands"}
+	won, lost := d.table("limits", d.say("limits-won"), columns...), d.table("limits", d.say("limits-lost"), columns...)
 	for _, l := range d.p.Limits {
-		class := "loses"
+		table := &lost
 		if l.Wins {
-			class = "wins"
+			table = &won
 		}
-		table.row(class, d.kinds(l.Kind, l.On), d.legOfLimit(l.Side), d.allows(l), d.wins(l), d.w.Day(l.From), d.liftsOn(l), d.setBy(l),
-			nonEmpty(", ", l.Source, d.word("standing", string(l.Standing))), nonEmpty("; ", l.Reason, l.Note), standsAt(l.At, nil))
+		table.row("", d.limitName(l), d.allows(l), d.nearDay(l.From), d.liftsOn(l), nonEmpty("; ", d.setBy(l), nonEmpty(", ", l.Source, d.word("standing", string(l.Standing)))),
+			nonEmpty("; ", l.Reason, l.Note), standsAt(l.At, nil))
 	}
-	c := d.newSums()
-	var lines []string
+	return d.folded("weighed", d.say("weighed-line", "won", len(won.Rows), "all", len(d.p.Limits)), won, lost, d.note("limits-note"))
+}
+
+// limitSums are the sums of parts of the body's weight.
+func (d *desk) limitSums() (lines []string) {
 	for _, l := range d.p.Limits {
-		lines = append(lines, sums(c, l.PartLoad.Step())...)
+		lines = append(lines, sums(&d.tests, l.PartLoad.Step())...)
 	}
-	return d.part("weighed", table, d.note("limits-note"), bullets("sum", lines...))
+	return lines
+}
+
+// limitName is the kind of a limit, with the leg where it is not the event's, and whether it lies outside the block.
+func (d *desk) limitName(l plan.Window) string {
+	leg, outside := "", ""
+	if e := d.p.Event; l.Side != "" && (e == nil || l.Side != e.Side) {
+		leg = d.leg(l.Side)
+	}
+	if !l.Touches {
+		outside = d.say("outside-block")
+	}
+	return nonEmpty(", ", d.kinds(l.Kind, l.On), leg, outside)
 }
 
 // legOfLimit is the leg that a limit binds; one that names none binds the event's.
@@ -90,25 +106,17 @@ func (s sheet) allowance(a unit.Allowance) string {
 	return strings.Join(all, ", ")
 }
 
-func (d *desk) wins(l plan.Window) string {
-	key := "loses"
-	if l.Wins {
-		key = "wins"
-	}
-	if !l.Touches {
-		return nonEmpty(", ", d.say(key), d.say("outside-block"))
-	}
-	return d.say(key)
-}
-
 func (d *desk) liftsOn(l plan.Window) string {
 	if l.Lifts.IsZero() {
 		return d.say("until-further-notice")
 	}
-	return d.w.Day(l.Lifts)
+	return d.nearDay(l.Lifts)
 }
 
-// setBy is who, by which route, and when it was said.
+// setBy is who, by which route, and when it was said; of a program's row its place says the rest.
 func (d *desk) setBy(l plan.Window) string {
-	return nonEmpty(", ", d.word("set-by", l.SetBy), l.Name, d.word("route", l.Route), d.w.Day(l.Said))
+	if l.SetBy == "program" {
+		return d.word("set-by", l.SetBy)
+	}
+	return nonEmpty(", ", d.word("set-by", l.SetBy), l.Name, d.word("route", l.Route), d.nearDay(l.Said))
 }

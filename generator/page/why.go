@@ -28,10 +28,17 @@ func WhyText(p *plan.Plan, id string, line func(basis.Origin) int) (text string,
 	if asked := passedOver(p, id); !known && len(asked) > 0 {
 		return inLines(whyPassed(p, id, asked)), true
 	}
+	if _, why := unfound(p); !known && why[id] != "" {
+		return inLines([]string{id + " " + toFind(why[id])}), true
+	}
 	if !known {
 		return inLines(nearestOf(id, t.named(), ids)), false
 	}
-	return inLines(Chain(s, line)), true
+	chain := Chain(s, line)
+	if lb := inPounds(p)[id]; lb != "" {
+		chain = append([]string{id + ": " + lb + " on the device"}, chain...)
+	}
+	return inLines(chain), true
 }
 
 // WhyJSON is WhyText for machines: the whole plan without an id, the steps below it with one.
@@ -49,6 +56,13 @@ func WhyJSON(p *plan.Plan, id string, line func(basis.Origin) int) (data []byte,
 			ID      string        `json:"id"`
 			Dropped []droppedJSON `json:"dropped"`
 		}{1, id, droppedIn(over)}), true
+	}
+	if _, why := unfound(p); !known && !asked && why[id] != "" {
+		return indentedJSON(struct {
+			Format  int    `json:"format"`
+			ID      string `json:"id"`
+			Missing string `json:"find_your_weight"`
+		}{1, id, why[id]}), true
 	}
 	if !known && !asked {
 		return indentedJSON(struct {

@@ -95,9 +95,16 @@ func nearIn(c plan.Criterion) string {
 	return verdict + ", ± " + withUnit(resultNumber(c.Band), c.Wanted.Unit) + " (" + nonEmpty(", ", c.NearBy.Source, string(c.NearBy.Standing)) + ")"
 }
 
-// criterionWorth is a criterion in a list: state, found, wanted.
+// criterionWorth is a criterion in a list: state, found, wanted, and why the found value does not do although it reads as if it did.
 func criterionWorth(c plan.Criterion) string {
-	return nonEmpty("; ", string(c.State), foundIn(c), wantedIn(c))
+	because := ""
+	if c.Found != nil && !c.Found.Refuse {
+		because = basis.Listed(c.Reason, c.Doubt).String()
+	}
+	if c.Waived != nil {
+		because = "by " + c.Waived.By + ": " + c.Waived.Reason
+	}
+	return nonEmpty("; ", string(c.State), foundIn(c), wantedIn(c), because)
 }
 
 // chainOf is the chain behind a criterion; what any-of found stands with its choices.

@@ -34,12 +34,21 @@ func (t *trail) list(p *plan.Plan, criteria map[string]plan.Criterion, asked []s
 			pauses = append(pauses, id)
 		}
 	}
+	missing, why := unfound(p)
+	for _, id := range missing {
+		if value[id] == "" {
+			value[id] = toFind(why[id])
+		}
+	}
+	for id, lb := range inPounds(p) {
+		value[id] += ", " + lb
+	}
 	loads := slices.DeleteFunc(t.named(), func(id string) bool { return !ofWeek.MatchString(id) })
 	var found []string
 	if p.Found != nil {
 		found = slices.DeleteFunc(slices.Clone(p.Found.Order), func(id string) bool { return value[id] == "" })
 	}
-	groups := []whyGroup{{"Loads of the block:", loads}, {"Paused:", pauses}, {"Criteria of stages and activities:", asked}, {"Newest findings:", found},
+	groups := []whyGroup{{"Loads of the block:", append(loads, missing...)}, {"Paused:", pauses}, {"Criteria of stages and activities:", asked}, {"Newest findings:", found},
 		{"Steps of these, and earlier tests:", t.named()}}
 	return inLines(groupLines(groups, value))
 }

@@ -11,8 +11,9 @@ import (
 	"paceleaf/generator/words"
 )
 
-// Worksheet is the page that the therapist decides by; it never leaves the desk. Every number on it can be redone by hand
-// from the page itself, down to the file and key in which the first of them was typed.
+// Worksheet is the page that the therapist decides by; it never leaves the desk. Its first sheet is the decision; all that this rests on
+// stands below, part by part, folded on a screen and printed on paper. Every number on it can be redone by hand from the page itself,
+// down to the file and key in which the first of them was typed.
 func Worksheet(p *plan.Plan, w *words.Words) View {
 	d := &desk{sheet: sheet{w}, p: p, tests: chain{say: w.Reason}}
 	code := p.Client.Code
@@ -21,8 +22,8 @@ func Worksheet(p *plan.Plan, w *words.Words) View {
 		Title:   d.say("worksheet-window", "code", code, "block", p.Block.Number),
 		Draft:   d.say("draft"),
 		Running: d.say("worksheet-running", "code", code, "day", w.Day(p.AsOf)),
-		Parts: []Part{d.deskHead(), d.attention(), d.asked(), d.goals(), d.cameBack(), d.charts(), d.bothLegs(), d.changes(), d.trends(), d.groups(), d.prescribed(), d.passedOver(), d.weighed(), d.deviations(),
-			d.deskDates(), d.named(), d.cert(), d.signOff(), d.earlier(), d.typedIn()},
+		Parts: []Part{d.deskHead(), d.decide(), d.asked(), d.bothLegs(), d.changes(), d.cameBack(), d.prescribed(), d.weighed(), d.deviations(), d.deskDates(), d.groups(),
+			d.attention(), d.cert(), d.named(), d.howEach()},
 	}
 	v.Parts = slices.DeleteFunc(v.Parts, func(p Part) bool { return len(kept(p.Nodes)) == 0 })
 	return v
@@ -32,27 +33,56 @@ func Worksheet(p *plan.Plan, w *words.Words) View {
 type desk struct {
 	sheet
 	p     *plan.Plan
-	tests chain // sums of tests that stand on the page already
+	tests chain // sums that stand on the page already
 }
 
 func (d *desk) deskHead() Part {
 	p, e := d.p, d.p.Event
 	head := d.part("desk-head", factual("who",
-		d.labelled("code", p.Client.Code),
-		d.labelled("program", p.Program.Title),
-		d.labelled("event", d.event()),
+		d.labelled("event", nonEmpty(", ", d.event(), weekSince(d, e))),
 		d.labelled("other-leg", d.word("other-leg", string(p.Client.OtherLeg))),
-		d.labelled("block", d.say("block", "number", p.Block.Number, "weeks", p.Block.Weeks, "from", d.w.Day(p.Block.Starts), "until", d.w.Day(blockEnd(p)))),
-		d.labelled("as-of", d.w.Day(p.AsOf)),
-		d.labelled("week", weekSince(d, e)),
+		d.labelled("program", p.Program.Title),
 		d.labelled("stage", d.stage()),
 		d.labelled("earned", phaseTitle(p.Stage.Earned)),
+		d.labelled("block", d.say("block", "number", p.Block.Number, "weeks", p.Block.Weeks, "from", d.w.Day(p.Block.Starts), "until", d.w.Day(blockEnd(p)))),
+		d.labelled("next-visit", d.visitDay()),
 		d.labelled("measure", d.remeasure()),
 		d.labelled("asked-by", d.therapist(p.Block.By)),
 		d.labelled("delivery", nonEmpty(", ", d.word("delivery", string(p.Block.Delivery)), d.word("supervised", string(p.Block.Supervised)))),
-	), d.note("on-paper"), d.note("how-to-read"))
+	), d.note("on-paper", "year", d.p.AsOf.Year))
 	head.Title = d.say("worksheet-title", "code", p.Client.Code, "block", p.Block.Number)
 	return head
+}
+
+// nearDay is a day without its year, where that is the year of the page.
+func (d *desk) nearDay(on unit.Day) string {
+	if on.Year == d.p.AsOf.Year {
+		return d.w.DayMonth(on)
+	}
+	return d.w.Day(on)
+}
+
+// folded is a part that a screen shows when its line is touched, and paper always. The line says what is inside.
+func (d *desk) folded(id, line string, nodes ...Node) Part {
+	if len(kept(nodes)) == 0 {
+		return Part{}
+	}
+	return d.part(id, fold("inside", line, nodes...))
+}
+
+// onScreen is a part that paper has only where it has been opened: what stands behind the numbers, not what one decides by.
+func (d *desk) onScreen(id, line string, nodes ...Node) Part {
+	if len(kept(nodes)) == 0 {
+		return Part{}
+	}
+	return d.part(id, fold("sums", line, nodes...))
+}
+
+func (d *desk) visitDay() string {
+	if d.p.Block.NextVisit == nil {
+		return d.say("not-booked")
+	}
+	return d.w.Day(*d.p.Block.NextVisit)
 }
 
 func weekSince(d *desk, e *plan.Event) string {
@@ -67,7 +97,7 @@ func (d *desk) event() string {
 	if e == nil {
 		return ""
 	}
-	what := nonEmpty(", ", append([]string{d.word("event", string(e.Kind)), e.Procedure, d.reason(basis.Said(e.Graft))}, e.Also...)...)
+	what := nonEmpty(", ", append([]string{d.word("event", string(e.Kind)), d.word("event", e.Procedure), d.reason(basis.Said(e.Graft))}, e.Also...)...)
 	return d.say("event", "what", what, "side", d.word("side", string(e.Side)), "day", d.w.Day(e.Date))
 }
 
@@ -93,6 +123,12 @@ func (d *desk) therapist(id string) string {
 		}
 	}
 	return id
+}
+
+// called is the bare name behind an id of clinic.toml.
+func (d *desk) called(id string) string {
+	name, _, _ := strings.Cut(d.therapist(id), ", ")
+	return name
 }
 
 // sides are the legs in the order of the page: the one of the event first.
@@ -121,32 +157,12 @@ func (d *desk) leg(s unit.Side) string {
 	return d.say(role, "side", d.word("side", string(s)))
 }
 
-func (d *desk) signOff() Part {
+// signature is where the therapist signs, and a guardian of somebody under 18.
+func (d *desk) signature() Node {
 	guardian := ""
 	if d.p.Young() {
 		guardian = d.say("guardian-signs", "who", cmp.Or(d.p.Client.Guardian, d.say("no-guardian")), "line", d.say("to-fill"))
 	}
-	return d.part("sign-off", d.note("sign-off"), factual("signature", d.labelled("signed-by", d.say("to-fill")), d.labelled("signed-on", d.say("to-fill")),
-		d.labelled("guardian", guardian)))
-}
-
-// typedIn lists every typed value behind the plan, in the order of files and keys; the trials of one list on one line.
-func (d *desk) typedIn() Part {
-	table := d.table("typed", d.say("typed-caption"), "file", "key", "typed", "kept")
-	last := basis.Origin{}
-	for _, s := range trailOf(d.p).typed() {
-		at := s.At
-		if i := strings.LastIndexByte(at.Key, '['); i > 0 && strings.HasSuffix(at.Key, "]") {
-			at.Key = at.Key[:i]
-		}
-		typed, kept := cmp.Or(s.Typed, s.Text), d.outcome(s)
-		if n := len(table.Rows) - 1; n >= 0 && at == last {
-			row := table.Rows[n]
-			row[2].Spans, row[3].Spans = plain(textOf(row[2].Spans)+", "+typed), plain(textOf(row[3].Spans)+", "+kept)
-			continue
-		}
-		table.row("", standsAt(basis.Origin{File: at.File, Line: at.Line}, nil), at.Key, typed, kept)
-		last = at
-	}
-	return d.part("typed", table)
+	return group("sign-off", d.say("part-sign-off"), 3, factual("signature", d.labelled("signed-by", d.say("to-fill")), d.labelled("signed-on", d.say("to-fill")),
+		d.labelled("guardian", guardian)), d.note("sign-off"))
 }

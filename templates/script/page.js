@@ -9,5 +9,9 @@ const make = (tag, set, ...inside) => {
 const group = (label, className, ...inside) => make("div", { className, role: "group", ariaLabel: label }, ...inside)
 const text = (tag, textContent, set) => make(tag, { textContent, ...set })
 const button = (says, onclick, set) => text("button", says, { type: "button", onclick, ...set })
-// Today by the page's own clock, as the days of a log are written.
-const now = new Date(), today = new Date(now - now.getTimezoneOffset() * 60000).toISOString().slice(0, 10)
+// Now and today by the page's own clock, as a log writes them.
+const clock = () => {
+  const now = new Date()
+  return new Date(now - now.getTimezoneOffset() * 60000).toISOString().slice(0, 16).replace("T", " ")
+}
+const dayOf = at => at.slice(0, 10), today = dayOf(clock())
