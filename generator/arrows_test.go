@@ -51,6 +51,7 @@ var doors = []struct {
 	{"text/template", []string{"generator/page"}, "only page prints"},
 	{"github.com/Masterminds/sprig/", []string{"generator/page"}, "only page prints, through an allow-list"},
 	{"github.com/yuin/goldmark/", []string{"generator/page"}, "only page prints"},
+	{"github.com/tdewolff/minify/", []string{"generator/page"}, "only page prints, and a script once"},
 	{"gonum.org/v1/gonum/", []string{"generator/formula"}, "statistics are formulas"},
 	{"golang.org/x/text/", []string{"generator/words"}, "plurals are words"},
 	{"os", []string{"cmd/paceleaf", "site"}, "only the command and the writer touch the machine"},

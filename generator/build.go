@@ -151,11 +151,15 @@ func (b *builder) pages(code string, planned Planned) ([]site.File, error) {
 	if err != nil {
 		return nil, err
 	}
+	letter, err := b.both(page.Letter(p, b.words), "desk/"+code+"/letter")
+	if err != nil {
+		return nil, err
+	}
 	form, err := b.printer.HTML(b.retest(planned))
 	if err != nil {
 		return nil, err
 	}
-	return append(files,
+	return append(append(files, letter...),
 		site.File{Path: "desk/" + code + "/retest.html", Data: form},
 		site.File{Path: "desk/" + code + "/worksheet.html", Data: desk},
 		site.File{Path: "desk/" + code + "/plan.json", Data: page.PlanJSON(p)}), nil

@@ -2,6 +2,7 @@ package generator
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"paceleaf/generator/source"
@@ -79,9 +80,13 @@ func (h *House) unnamed() (faults source.Faults) {
 	return faults
 }
 
-// overdue asks about a measurement that the program wanted by now.
+// overdue asks about a measurement that the program wanted by now. It asks while the block runs: one that has ended needs a new block,
+// and a client who has left needs nothing.
 func (h *House) overdue(done Planned, today unit.Day) (faults source.Faults) {
 	if done.Plan == nil || done.Plan.Retest == nil || !today.After(done.Plan.Retest.Due) {
+		return nil
+	}
+	if b := done.Plan.Block; !today.Before(b.Starts.AddWeeks(b.Weeks)) {
 		return nil
 	}
 	r := done.Plan.Retest
@@ -98,4 +103,15 @@ func (h *House) future(done Planned, today unit.Day) (faults source.Faults) {
 		}
 	}
 	return faults
+}
+
+// About leaves out what stands in files of other clients. Day sheets are of many clients: what stands there is kept.
+func About(codes, all []string, faults source.Faults) (about source.Faults) {
+	for _, f := range faults {
+		of, _, ofClient := strings.Cut(strings.TrimPrefix(f.File, "clients/"), "/")
+		if other := ofClient && strings.HasPrefix(f.File, "clients/") && slices.Contains(all, of) && !slices.Contains(codes, of); !other {
+			about = append(about, f)
+		}
+	}
+	return about
 }

@@ -18,7 +18,8 @@ func (h *House) checkLibrary() (faults source.Faults) {
 		faults = slices.Concat(h.own(found), h.own(h.library.Loose()), h.copies(), h.reading())
 	}
 	for _, id := range h.library.IDs() {
-		if r := h.program(id); r.program != nil && (h.isOwn("programs/"+id+".toml") || h.isUsed(id)) {
+		r := h.program(id)
+		if r.program != nil && (h.isOwn("programs/"+id+".toml") || h.isUsed(id)) {
 			faults = append(faults, asFaults(plan.Unfillable(r.program, h.Clinic.Places))...)
 		}
 	}

@@ -2,6 +2,7 @@ package generator
 
 import (
 	"fmt"
+	"path"
 	"strings"
 
 	"paceleaf/generator/program"
@@ -30,7 +31,9 @@ func (h *House) reading() (faults source.Faults) {
 		return nil
 	}
 	plain, faults := words.LoadPlain(source.Over(sub(h.Files.Clinic, "templates"), h.Templates), language(h.Clinic))
-	for _, t := range h.ownTexts() {
+	glossary, unread := h.ownGlossary()
+	faults = append(faults, unread...)
+	for _, t := range append(h.ownTexts(), glossary) {
 		faults = append(faults, h.hardToRead(t)...)
 		faults = append(faults, h.hardWords(t, plain)...)
 	}
@@ -69,7 +72,7 @@ func (h *House) graded(t readText) (faults source.Faults) {
 // hardWords asks about words that a client may not know; one of them is asked about once a file.
 func (h *House) hardWords(t readText, plain words.PlainWords) (faults source.Faults) {
 	for _, w := range plain.In(strings.Join(t.texts, " ; ")) {
-		faults.Add(source.Fault{File: t.file, Line: h.lineOf(t.file, w.Hard), Ask: true, What: fmt.Sprintf("a client may not know %q", w.Hard), Instead: fmt.Sprintf("write %q", w.Plain)})
+		faults.Add(source.Fault{File: t.file, Line: h.lineOf(t.file, w.Hard), Ask: true, What: fmt.Sprintf("a client may not know %q", w.Hard), Instead: w.Instead()})
 	}
 	return faults
 }
@@ -92,6 +95,16 @@ const beginningShown = 6
 func beginning(sentence string) string {
 	all := strings.Fields(sentence)
 	return strings.Join(all[:min(beginningShown, len(all))], " ") + " …"
+}
+
+// ownGlossary is what the clinic's own glossary says, and the mistakes in it.
+func (h *House) ownGlossary() (t readText, faults source.Faults) {
+	own, faults := words.LoadGlossary(source.Over(sub(h.Files.Clinic, "templates")), language(h.Clinic))
+	t.file = path.Join("templates/words", language(h.Clinic), words.GlossaryFile)
+	for _, term := range own.Terms {
+		t.texts = append(t.texts, term.Says)
+	}
+	return t, faults
 }
 
 // ownTexts are the clinic's own texts for clients, file by file: of an exercise the words beside it count to it.

@@ -1,7 +1,11 @@
 package generator
 
 import (
+	"slices"
+
+	"paceleaf/generator/client"
 	"paceleaf/generator/page"
+	"paceleaf/generator/plan"
 	"paceleaf/generator/source"
 	"paceleaf/generator/unit"
 	"paceleaf/site"
@@ -32,7 +36,7 @@ func (h *House) Floor(on unit.Day, place string) (Floored, error) {
 			made.Faults = append(made.Faults, wrong...)
 			continue
 		}
-		if c, ok := page.FloorOf(planned.Plan, on, h.words); ok {
+		if c, ok := page.FloorOf(h.planOn(planned, on), on, h.words); ok {
 			clients = append(clients, c)
 			if c.Here {
 				made.Here++
@@ -47,6 +51,19 @@ func (h *House) Floor(on unit.Day, place string) (Floored, error) {
 	html, err := printer.HTML(page.Floor(h.Clinic, on, place, clients, h.words))
 	made.File = site.File{Path: FloorFile, Data: html}
 	return made, err
+}
+
+// planOn is the plan whose block runs on a day: not the newest where the next block is typed ahead.
+func (h *House) planOn(newest Planned, on unit.Day) *plan.Plan {
+	if !newest.Plan.Block.Starts.After(on) {
+		return newest.Plan
+	}
+	then := *newest.Client
+	then.Blocks = slices.DeleteFunc(slices.Clone(then.Blocks), func(b client.Block) bool { return b.Starts.After(on) })
+	if p, _ := plan.Compute(h.Clinic, newest.Plan.Program, &then); p != nil {
+		return p
+	}
+	return newest.Plan
 }
 
 // PutFloor writes the sheet beside what a build has made.

@@ -14,6 +14,7 @@ import (
 	"paceleaf/generator/page"
 	"paceleaf/generator/program"
 	"paceleaf/generator/source"
+	"paceleaf/generator/words"
 	"paceleaf/site"
 )
 
@@ -128,7 +129,9 @@ func (h *House) shelf() (*library.Shelf, map[string]bool, source.Faults) {
 			bad[libraryGroup+"/"+strings.TrimSuffix(strings.TrimSuffix(name, ".toml"), ".md")] = true
 		}
 	}
-	s := &library.Shelf{Clinic: h.Clinic.Name, Catalog: catalog, Words: h.words}
+	terms, unread := h.glossary()
+	faults = append(faults, unread...)
+	s := &library.Shelf{Clinic: h.Clinic.Name, Catalog: catalog, Words: h.words, Glossary: terms}
 	for _, id := range h.library.IDs() {
 		r := h.program(id)
 		faults = append(faults, r.faults...)
@@ -145,6 +148,15 @@ func (h *House) shelf() (*library.Shelf, map[string]bool, source.Faults) {
 	}
 	catalog.Notes = slices.DeleteFunc(catalog.Notes, func(n *program.Note) bool { return bad[libraryGroup+"/notes/"+n.ID] })
 	return s, bad, h.located(faults)
+}
+
+// glossary are the words that clients meet, as the clinic's language explains them.
+func (h *House) glossary() (terms []library.Term, faults source.Faults) {
+	read, faults := words.LoadGlossary(source.Over(sub(h.Files.Clinic, "templates"), h.Templates), language(h.Clinic))
+	for _, t := range read.Terms {
+		terms = append(terms, library.Term{ID: t.ID, Word: t.Word, Says: t.Says, Also: t.Also})
+	}
+	return terms, faults
 }
 
 // libraryPrinter reads the library's templates, the clinic's own over the shipped, and wears the clinic's colours.

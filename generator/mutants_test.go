@@ -38,7 +38,7 @@ var mutants = []mutant{
 	{"doubt about the reference turned", "finding/strength.go", "ok && v > TooStrong", "ok && v < TooStrong"},
 	{"any spread believed", "finding/strength.go", "ok && spread > spreadLimit", "ok && spread > 10*spreadLimit"},
 	{"tared for untared", "finding/strength.go", "if !p.have.Untared()", "if p.have.Untared()"},
-	{"a bent knee's sweep believed", "finding/knee.go", "return !ok || straight <= 0", "return !ok || straight <= 90"},
+	{"a bent knee's sweep believed", "finding/effusion.go", "lacks > sweepNeeds", "lacks > 9*sweepNeeds"},
 	{"many repetitions not doubted", "finding/lift.go", "ok && n > formula.OneRMDoubtedAbove", "ok && n > 100*formula.OneRMDoubtedAbove"},
 	{"missing is met", "plan/criteria.go", "c.State, c.Reason = NotTested, m.Reason", "c.State, c.Reason = Met, m.Reason"},
 	{"old by one week more", "plan/criteria.go", "m.On.AddWeeks(j.within(c.Rule)).Before", "m.On.AddWeeks(j.within(c.Rule) + 1).Before"},

@@ -12,7 +12,7 @@ import (
 
 var heads = regexp.MustCompile(`(?m)^### \d+\\\. `)
 
-// box is the part of the page for an exercise: its first leg's box, and how fast.
+// box is the part of the page for an exercise: its first leg's box, the range that both legs share, and how fast.
 func (w printedWeek) box(exercise string) string {
 	e := w.plan.Program.Exercises[exercise]
 	if e == nil {
@@ -25,6 +25,9 @@ func (w printedWeek) box(exercise string) string {
 		}
 		_, box, _ := strings.Cut(rest, "\n#### ")
 		box, _, _ = strings.Cut(box, "\n#### ")
+		if shared := bothLegs.FindString(rest); shared != "" {
+			box += "\n" + shared
+		}
 		if _, speed, there := strings.Cut(rest, "- **Speed** "); there {
 			speed, _, _ = strings.Cut(speed, "\n")
 			box += "\nSpeed: " + speed
@@ -33,6 +36,9 @@ func (w printedWeek) box(exercise string) string {
 	}
 	return ""
 }
+
+// bothLegs is the line below two boxes that holds for each of them.
+var bothLegs = regexp.MustCompile(`(?m)^\*\*BOTH legs:\*\*.*$`)
 
 // rhythm is after how many days the exercise comes again, by the calendar of the block; "uneven" where that changes.
 func (w printedWeek) rhythm(exercise string) string {

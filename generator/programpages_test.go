@@ -36,7 +36,7 @@ func TestPagesFitTheCondition(t *testing.T) {
 		{"a new knee in its second week", start("total-knee-replacement", 0, 1),
 			[]string{"watch your calf, your breath, fever and the wound most", "The wound is red", "No running", "Do not kneel"}, nil, "clots and infection first"},
 		{"a new knee in week 10", start("total-knee-replacement", 2, 4), []string{"watch your calf, your breath, fever and the wound most"}, []string{"watch most for a pop"}, "first_signs_weeks is 12"},
-		{"a new knee in week 14", start("total-knee-replacement", 3, 2), []string{"The wound is red", "No running", "This stays until your physiotherapist says so"}, []string{"In these first weeks, watch"}, "no week opens running"},
+		{"a new knee in week 14", start("total-knee-replacement", 3, 2), []string{"The wound is red", "No running", "Leave these out until your physiotherapist says so."}, []string{"In these first weeks, watch"}, "no week opens running"},
 		{"a sore tendon in its first week", start("patellar-tendon-heavy-slow", 0, 0), []string{"Watch most for a pop", "your doctor and your physiotherapist"},
 			[]string{"wound", "crutches", "brace", "operat", "surgeon's note", "Do not drive"}, "nothing happened to this knee but that a program began"},
 		{"a sore kneecap in its first week", start("kneecap-pain", 0, 0), []string{"bend only to 45°", "Do not kneel"}, []string{"wound", "crutches", "brace"}, "the limits of that program hold"},

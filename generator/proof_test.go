@@ -26,7 +26,7 @@ import (
 func TestNothingIsHardWired(t *testing.T) {
 	clinic := pseudoClinic(t)
 	data, built := dataOf(t, clinic), builtPseudo(t, clinic)
-	for _, page := range []string{"hand/tern-04/handout.html", "hand/tern-04/hold.html", "desk/tern-04/worksheet.html", "desk/tern-04/retest.html", "desk/overview.html",
+	for _, page := range []string{"hand/tern-04/handout.html", "hand/tern-04/hold.html", "desk/tern-04/worksheet.html", "desk/tern-04/letter.html", "desk/tern-04/retest.html", "desk/overview.html",
 		"desk/floor.html", "library/index.html", "library/exercises/leg-press-single.html", "library/notes/waiting-nine-months.html", "library/programs/acl-reconstruction.html"} {
 		if built[page] == "" {
 			t.Errorf("%s was not built", page)

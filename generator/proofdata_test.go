@@ -25,7 +25,7 @@ var (
 	latin = regexp.MustCompile(`[A-Za-z]{2,}`)
 	// placeLike are ids of numbers and places in files: knee-extension.left.torque, clients/tern-04/client.toml:8, strength[0].
 	placeLike = regexp.MustCompile(`[A-Za-z0-9@-]*[A-Za-z0-9](?:[./_\[][A-Za-z0-9\]@-]+|\]|:\d+)+`)
-	idLike    = regexp.MustCompile(`[A-Za-z0-9]+(?:-[A-Za-z0-9]+)*`)
+	idLike    = regexp.MustCompile(`[A-Za-zÀ-ž0-9]+(?:-[A-Za-zÀ-ž0-9]+)*`)
 )
 
 // foreign are the Latin words of a text that are no data.

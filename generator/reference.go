@@ -2,13 +2,15 @@ package generator
 
 import (
 	"fmt"
-	"paceleaf/generator/page"
+	"io/fs"
 	"path"
 	"strings"
 
 	"paceleaf/generator/client"
+	"paceleaf/generator/page"
 	"paceleaf/generator/program"
 	"paceleaf/generator/source"
+	"paceleaf/generator/words"
 )
 
 // FileKind is a kind of file that a clinic may hold, and what its struct says of its keys.
@@ -36,6 +38,8 @@ func FileKinds() []FileKind {
 		kindOf[program.Note]("note", "programs/notes/ID.toml", "A note of reasons; its two texts stand in ID.md beside it."),
 		kindOf[program.ErrorFile]("errors", "programs/errors.toml", "What is known of the error of each measure."),
 		kindOf[program.Translation]("translation", "programs/words/LANGUAGE/PATH.toml", "The texts of programs/PATH.toml, and of the Markdown file beside it, in another language."),
+		kindOf[words.PlainWords]("plain", "templates/words/LANGUAGE/plain.toml", "Words that a client may not know, and what to say instead."),
+		kindOf[words.Glossary]("glossary", "templates/words/LANGUAGE/glossary.toml", "Words that a client meets, each explained: a page of the library."),
 		kindOf[program.Bibliography]("sources", "programs/sources.toml", "The works that programs and limits name."),
 	}
 }
@@ -59,8 +63,9 @@ func Schemas(folder string) map[string][]byte {
 	return files
 }
 
-// Reference is the page of keys, as Markdown: of all kinds of file where name is empty, else of that one.
-func Reference(name string) (string, error) {
+// Reference is the page of keys, as Markdown: of all kinds of file where name is empty, else of that one. What no table of keys can
+// say of a kind stands in keys/NAME.md of the shipped templates, and is printed below its tables.
+func Reference(name string, templates fs.FS) (string, error) {
 	var b strings.Builder
 	var names []string
 	if name == "" {
@@ -70,6 +75,9 @@ func Reference(name string) (string, error) {
 		names = append(names, k.Name)
 		if name == "" || name == k.Name {
 			k.print(&b)
+			if remarks, err := fs.ReadFile(templates, "keys/"+k.Name+".md"); err == nil {
+				fmt.Fprintf(&b, "### What the keys do together\n\n%s\n", remarks)
+			}
 		}
 	}
 	if b.Len() == 0 {

@@ -3,12 +3,14 @@ package generator_test
 import (
 	"encoding/json"
 	"go/ast"
+	"io/fs"
 	"reflect"
 	"regexp"
 	"slices"
 	"strconv"
 	"strings"
 	"testing"
+	"testing/fstest"
 
 	"github.com/BurntSushi/toml"
 
@@ -16,6 +18,8 @@ import (
 	"paceleaf/generator/client"
 	"paceleaf/generator/program"
 	"paceleaf/generator/source"
+	prose "paceleaf/generator/words"
+	"paceleaf/templates"
 )
 
 // readAs reads a file as a kind of file: the reader itself, without what is judged of several keys together.
@@ -34,6 +38,8 @@ var readAs = map[string]func(data []byte) source.Faults{
 	"errors":      reads[program.ErrorFile],
 	"sources":     reads[program.Bibliography],
 	"translation": reads[program.Translation],
+	"plain":       reads[prose.PlainWords],
+	"glossary":    reads[prose.Glossary],
 }
 
 func reads[T any](data []byte) source.Faults {
@@ -128,7 +134,7 @@ func alone(kind generator.FileKind, table source.KeyTable, line string) string {
 // TestReferenceNamesEveryKey: each key that a file may hold stands in the printed reference. The keys are counted from the
 // source text, not from what the reference is made of.
 func TestReferenceNamesEveryKey(t *testing.T) {
-	page, err := generator.Reference("")
+	page, err := generator.Reference("", fstest.MapFS{}) // the tables alone: a remark that names a key does not explain it
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -155,16 +161,31 @@ func TestReferenceNamesEveryKey(t *testing.T) {
 	}
 }
 
+// TestRemarksOfKeys: what stands beside the tables is of a kind of file, and is printed with it.
+func TestRemarksOfKeys(t *testing.T) {
+	entries, err := fs.ReadDir(templates.FS, "keys")
+	if err != nil || len(entries) < 5 {
+		t.Fatalf("%d remarks, %v", len(entries), err)
+	}
+	for _, e := range entries {
+		remarks, _ := fs.ReadFile(templates.FS, "keys/"+e.Name())
+		page, err := generator.Reference(strings.TrimSuffix(e.Name(), ".md"), templates.FS)
+		if err != nil || !strings.Contains(page, string(remarks)) {
+			t.Errorf("keys/%s is printed nowhere: %v", e.Name(), err)
+		}
+	}
+}
+
 // TestReferenceOfOneKind: one kind is a part of the whole, and a kind that is none is refused with those that there are.
 func TestReferenceOfOneKind(t *testing.T) {
-	whole, _ := generator.Reference("")
+	whole, _ := generator.Reference("", templates.FS)
 	for _, k := range generator.FileKinds() {
-		part, err := generator.Reference(k.Name)
+		part, err := generator.Reference(k.Name, templates.FS)
 		if err != nil || !strings.Contains(whole, part) || !strings.HasPrefix(part, "## "+k.Name+": "+k.Path+"\n") {
 			t.Errorf("%s: %v, %q…", k.Name, err, part[:min(60, len(part))])
 		}
 	}
-	if _, err := generator.Reference("tests"); err == nil || !strings.Contains(err.Error(), "clinic, client, test,") {
+	if _, err := generator.Reference("tests", templates.FS); err == nil || !strings.Contains(err.Error(), "clinic, client, test,") {
 		t.Errorf("tests: %v", err)
 	}
 }

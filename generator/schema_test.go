@@ -119,7 +119,7 @@ func asDocument(t testing.TB, data []byte) any {
 func kindOfFile(name string) string {
 	var found string
 	for _, k := range generator.FileKinds() {
-		pattern := regexp.MustCompile(`CODE|DAY|NUMBER|ID`).ReplaceAllString(regexp.QuoteMeta(k.Path), `[^/]+`)
+		pattern := regexp.MustCompile(`CODE|DAY|NUMBER|ID|LANGUAGE`).ReplaceAllString(regexp.QuoteMeta(k.Path), `[^/]+`)
 		switch {
 		case k.Path == name:
 			return k.Name
@@ -145,6 +145,11 @@ func everyFile(t testing.TB) map[string][]byte {
 	})
 	if err != nil {
 		t.Fatal(err)
+	}
+	for _, name := range []string{"words/en-GB/plain.toml", "words/en-GB/glossary.toml"} {
+		if files["templates/"+name], err = fs.ReadFile(templates.FS, name); err != nil {
+			t.Fatal(err)
+		}
 	}
 	return files
 }
@@ -174,7 +179,7 @@ func TestSchemasTakeEveryFile(t *testing.T) {
 			}
 		}
 	}
-	for _, k := range []string{"clinic", "client", "test", "block", "program", "phase", "limits", "exercise", "errors", "sources"} {
+	for _, k := range []string{"clinic", "client", "test", "block", "program", "phase", "limits", "exercise", "errors", "sources", "plain", "glossary"} {
 		if seen[k] == 0 {
 			t.Errorf("no file of kind %s was looked at", k)
 		}
@@ -228,7 +233,7 @@ func scaffolds(t *testing.T) map[string][]byte {
 		all[s.Name] = s.Data
 	}
 	take(generator.StartClinic(templates.FS))
-	take(house.StartClient("wren-01"))
+	take(house.StartClient("wren-01", ""))
 	take(house.StartTest(done, on))
 	take(house.StartBlock(done.Client, on))
 	take(house.StartHold(done.Client, unit.Day{Year: 2026, Month: 4, Date: 15}, "", "swelling"))

@@ -159,7 +159,12 @@ func (s *shelving) front(whole string, groups []string) error {
 	if err != nil {
 		return err
 	}
-	first := []string{"index.html", "sources.html", "manifest.webmanifest", "icon-192.png"}
+	first := []string{"manifest.webmanifest", "icon-192.png"}
+	for _, p := range s.fronts {
+		if p.Path != "figures.html" { // a sheet for reviewers, with every picture on it
+			first = append(first, p.Path)
+		}
+	}
 	files = append(files, libraryFile("manifest.webmanifest", manifest), libraryFile("sw.js", s.printer.Worker(kept, first, s.files)))
 	for name, size := range map[string]int{"icon-192.png": 192, "icon-512.png": 512} {
 		icon, err := library.Icon(size)

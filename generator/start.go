@@ -3,8 +3,6 @@ package generator
 import (
 	"fmt"
 	"io/fs"
-	"maps"
-	"slices"
 	"strings"
 
 	"paceleaf/generator/client"
@@ -21,43 +19,6 @@ type Started struct {
 // StartClinic is a clinic.toml to fill in.
 func StartClinic(templates fs.FS) (Started, error) {
 	return scaffold(templates, "clinic.toml", "clinic.toml", nil)
-}
-
-// StartClient is a client.toml to fill in.
-func (h *House) StartClient(code string) (Started, error) {
-	places := make([]string, len(h.Clinic.Places))
-	for i, p := range h.Clinic.Places {
-		places[i] = p.ID
-	}
-	begin, programs := h.programsToStart()
-	return scaffold(h.Templates, "client.toml", "clients/"+code+"/client.toml", map[string]string{
-		"code": code, "program": begin, "programs": programs, "place": first(places), "places": strings.Join(places, ", "), "therapist": h.therapist(""),
-	})
-}
-
-// procedureToStart is the procedure that the scaffold of a client begins with.
-const procedureToStart = "acl-reconstruction"
-
-// programsToStart is the program that a scaffold names, and comments that list all, by what their weeks count from.
-func (h *House) programsToStart() (begin, comments string) {
-	ids, by := h.library.IDs(), map[string][]string{}
-	for _, id := range ids {
-		if p := h.program(id).program; p != nil {
-			by[p.CountsFrom] = append(by[p.CountsFrom], id)
-		}
-	}
-	lines := []string{}
-	for _, from := range slices.Sorted(maps.Keys(by)) {
-		event := fmt.Sprintf("procedure = %q", from)
-		if from == string(client.Injury) || from == string(client.Start) {
-			event = fmt.Sprintf("kind = %q", from)
-		}
-		lines = append(lines, fmt.Sprintf("# %s: weeks count from the [[event]] of %s", strings.Join(by[from], ", "), event))
-	}
-	if slices.Contains(ids, procedureToStart) {
-		return procedureToStart, strings.Join(lines, "\n")
-	}
-	return first(ids), strings.Join(lines, "\n")
 }
 
 // StartBlock is the next block of a client: it begins where the last one ends, unless a day is given.
@@ -173,6 +134,9 @@ func dueLines(due plan.Due, c *client.Client) []byte {
 			closed(t)
 			line("#[[%s]]%s", list.name, lastOn(t.LastOn))
 			line("#%s = %q", list.key, t.ID)
+			if t.Values[0].Key == "both" {
+				line("# Its load waits for a lift of each leg alone on the same machine: the weaker leg caps it.")
+			}
 			if list.name == "strength" && !c.Setups[t.ID].Angle.OK() {
 				line("%-32s # bend of the knee; or once in [setup.%s] of client.toml", "#angle_deg =", t.ID)
 			}

@@ -31,18 +31,27 @@ func (h *House) StartLanguage(tag string) (files []Started, err error) {
 		if err != nil {
 			return nil, err
 		}
-		files = append(files, Started{Name: path.Join("templates/words", tag, e.Name()), Data: data})
+		name := path.Join("templates/words", tag, e.Name())
+		if e.Name() == words.GlossaryFile {
+			data = append([]byte(schemaLine(name, "glossary")), data...)
+		}
+		files = append(files, Started{Name: name, Data: data})
 	}
 	texts := h.libraryTexts()
 	for _, file := range slices.Sorted(maps.Keys(texts)) {
 		name := path.Join("programs/words", tag, strings.TrimPrefix(file, "programs/"))
-		files = append(files, Started{Name: name, Data: program.TextPairs(file, texts[file])})
+		files = append(files, Started{Name: name, Data: append([]byte(schemaLine(name, "translation")), program.TextPairs(file, texts[file])...)})
 	}
 	files = slices.DeleteFunc(files, func(f Started) bool { return h.folder.Exists(f.Name) })
 	if len(files) == 0 {
 		return nil, fmt.Errorf("every file of the language %s is there; write language = %q in clinic.toml, and paceleaf check names what is missing in them", tag, tag)
 	}
 	return files, nil
+}
+
+// schemaLine is the first line of a file that tells an editor by which schema to complete and check it.
+func schemaLine(file, kind string) string {
+	return fmt.Sprintf("#:schema %s%s/%s.json\n", strings.Repeat("../", strings.Count(file, "/")), SchemaFolder, kind)
 }
 
 // libraryTexts are the texts of all programs, exercises and notes in English, by file; a file with mistakes is left out.

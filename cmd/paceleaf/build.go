@@ -15,13 +15,16 @@ func (a *app) build() *cobra.Command {
 
   OUT/hand/CLIENT/handout.html, handout.md     what the client gets (a draft until it is signed)
   OUT/desk/CLIENT/worksheet.html, plan.json    the therapist's alone
+  OUT/desk/CLIENT/letter.html, letter.md       a draft to the surgeon or referrer, for the therapist to sign
   OUT/desk/overview.html                       all clients: who needs you first, as of today or of --on
 
 and for everybody, without any person in it:
 
   OUT/library/index.html                       exercises, programs, notes of reasons and sources
 
-Only what has changed is made again. A client with a mistake keeps its earlier pages and is listed; then the exit code is 1.`,
+Only what has changed is made again. A client with a mistake keeps its earlier pages and is listed; then the exit code is 1.
+A mistake of a program stops its clients alone; all others are built. A mistake in any program or exercise that the library shows makes the
+exit code 1. Questions about your own programs that no client follows, and about files that no program reads, are check's alone: --strict does not see them.`,
 		Example: "  paceleaf build\n  paceleaf build --clinic saltmarsh --out /media/stick/pages",
 		Args:    noArgs,
 		RunE: func(*cobra.Command, []string) error {

@@ -9,7 +9,10 @@ import (
 )
 
 // checking is what check was asked for.
-type checking struct{ json, cert, pages bool }
+type checking struct {
+	json, cert, pages bool
+	codes             []string // the clients that it is about
+}
 
 func (a *app) check() *cobra.Command {
 	var how checking
@@ -19,15 +22,13 @@ func (a *app) check() *cobra.Command {
 		Long: `Check reads everything and writes nothing. A mistake stops the pages of what it stands in: clinic.toml stops all,
 a program stops its clients, a client only itself. A question is something possible but unusual; --strict takes it
 for a mistake. Programs, phases, limits, exercises and notes of the clinic are judged even where nobody uses them yet.
+With CLIENT only what concerns this client is said: its own files, and what all clients share.
 With --cert it also lists what each plan, or the one of CLIENT, leaves open of what a reported exercise program has to
 state, with --pages questions about how the handouts read and how much they ask for. Exit code 0: no mistake; 1: the input is wrong; 2: the command is wrong.`,
-		Example:           "  paceleaf check\n  paceleaf check --clinic saltmarsh --json\n  paceleaf check --cert tern-04\n  paceleaf check --pages tern-04",
-		Args:              args(0, 1, "at most a client, with --cert or --pages"),
+		Example:           "  paceleaf check\n  paceleaf check tern-04\n  paceleaf check --clinic saltmarsh --json\n  paceleaf check --cert tern-04\n  paceleaf check --pages tern-04",
+		Args:              args(0, 1, "at most a client"),
 		ValidArgsFunction: a.codes,
 		RunE: func(_ *cobra.Command, args []string) error {
-			if len(args) > 0 && !how.cert && !how.pages {
-				return usageError{fmt.Errorf("it reads all clients; name one only with --cert or --pages")}
-			}
 			files, err := a.files()
 			if err != nil {
 				return err
@@ -43,7 +44,7 @@ state, with --pages questions about how the handouts read and how much they ask 
 				}
 				codes = args
 			}
-			faults = append(faults, house.Check(today())...)
+			faults = append(faults, generator.About(codes, house.Codes(), house.Check(today()))...)
 			if how.pages {
 				faults = append(faults, house.CheckPages(codes)...)
 			}
@@ -52,6 +53,7 @@ state, with --pages questions about how the handouts read and how much they ask 
 			if how.cert {
 				cert = house.CERT(codes)
 			}
+			how.codes = codes
 			return a.checked(how, house, faults, cert)
 		},
 	}
@@ -72,7 +74,7 @@ func (a *app) checked(how checking, house *generator.House, faults generator.Fau
 		return err
 	}
 	if house != nil {
-		fmt.Fprintf(a.out, "%s, no mistake", counted(len(house.Codes()), "client"))
+		fmt.Fprintf(a.out, "%s, no mistake", counted(len(how.codes), "client"))
 		if n := len(faults.Asked()); n > 0 {
 			fmt.Fprintf(a.out, ", %s", counted(n, "question"))
 		}

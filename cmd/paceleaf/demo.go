@@ -56,14 +56,22 @@ builds its pages. --on moves all its dates by whole weeks, so that a block is un
 	return c
 }
 
-// opens says what to open.
+// opens says what to open: the page from which all others are reached, and one client's own two.
 func (a *app) opens(house *generator.House, out string) {
-	fmt.Fprintln(a.out, "Open in a browser:")
-	for _, code := range house.Codes() {
-		handout, worksheet := filepath.Join(out, "hand", code, "handout.html"), filepath.Join(out, "desk", code, "worksheet.html")
-		fmt.Fprintf(a.out, "  %-*s  for the client\n", len(worksheet), handout)
-		fmt.Fprintf(a.out, "  %s  for the therapist\n", worksheet)
+	code := house.Codes()[len(house.Codes())-1]
+	pages := []struct{ name, what string }{
+		{filepath.Join(out, "desk", "overview.html"), "all clients: who needs you first; leads to every page"},
+		{filepath.Join(out, "hand", code, "handout.html"), "what a client takes home"},
+		{filepath.Join(out, "desk", code, "worksheet.html"), "what you decide by"},
+		{filepath.Join(out, "library", "index.html"), "for everybody: exercises, programs, sources"},
 	}
-	fmt.Fprintf(a.out, "  %s\n", filepath.Join(out, "desk", "overview.html"))
-	fmt.Fprintf(a.out, "Then try: paceleaf why %s --clinic %s\n", house.Codes()[len(house.Codes())-1], a.clinic)
+	widest := 0
+	for _, p := range pages {
+		widest = max(widest, len(p.name))
+	}
+	fmt.Fprintln(a.out, "Open in a browser:")
+	for _, p := range pages {
+		fmt.Fprintf(a.out, "  %-*s  %s\n", widest, p.name, p.what)
+	}
+	fmt.Fprintf(a.out, "Then try: paceleaf why %s --clinic %s\n", code, a.clinic)
 }

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"errors"
 	"fmt"
 	"path/filepath"
 
@@ -56,26 +57,47 @@ func (a *app) startClinic() *cobra.Command {
 }
 
 func (a *app) startClient() *cobra.Command {
-	return &cobra.Command{
-		Use:     "client CODE",
-		Short:   "client.toml of a new client",
-		Example: "  paceleaf start client tern-04",
+	var program string
+	c := &cobra.Command{
+		Use:   "client CODE",
+		Short: "client.toml of a new client",
+		Long: `A client is a code, not a name: small letters, digits and hyphens. The file has the event from which the program's
+weeks count: --program names another than acl-reconstruction.`,
+		Example: "  paceleaf start client tern-04\n  paceleaf start client heron-07 --program total-knee-replacement",
 		Args:    args(1, 1, "a code, such as tern-04"),
 		RunE: func(_ *cobra.Command, args []string) error {
-			house, err := a.open()
-			if err != nil {
-				return err
-			}
 			if err := generator.Code(args[0]); err != nil {
 				return usageError{err}
 			}
-			file, err := house.StartClient(args[0])
+			house, err := a.openToAdd()
+			if err != nil {
+				return err
+			}
+			file, err := house.StartClient(args[0], program)
 			if err != nil {
 				return err
 			}
 			return a.add(file, "Then: paceleaf start test "+args[0]+", paceleaf start block "+args[0])
 		},
 	}
+	c.Flags().StringVar(&program, "program", "", "the program that the client is on (default acl-reconstruction)")
+	return c
+}
+
+// refuse prints the mistakes for which no file is added.
+func (a *app) refuse(wrong generator.Faults) error {
+	err := a.faults(wrong)
+	fmt.Fprintln(a.errs, "No file was added. Mend these first.")
+	return err
+}
+
+// openToAdd opens the house; where that fails it also says that nothing was added.
+func (a *app) openToAdd() (*generator.House, error) {
+	house, err := a.open()
+	if errors.Is(err, errInput) {
+		fmt.Fprintln(a.errs, "No file was added. Mend these first.")
+	}
+	return house, err
 }
 
 func (a *app) startTest() *cobra.Command {
@@ -127,7 +149,7 @@ func (a *app) startBlock() *cobra.Command {
 
 // startFor begins a file of a client that has no mistakes.
 func (a *app) startFor(code string, begin func(*generator.House, generator.Planned) (generator.Started, error), then string) error {
-	house, err := a.open()
+	house, err := a.openToAdd()
 	if err != nil {
 		return err
 	}
@@ -136,7 +158,7 @@ func (a *app) startFor(code string, begin func(*generator.House, generator.Plann
 	}
 	done := house.Plan(code)
 	if wrong := done.Faults.Wrong(); len(wrong) > 0 {
-		return a.faults(wrong)
+		return a.refuse(wrong)
 	}
 	file, err := begin(house, done)
 	if err != nil {

@@ -3,6 +3,7 @@ package main
 import (
 	"fmt"
 	"path/filepath"
+	"strings"
 
 	"github.com/spf13/cobra"
 
@@ -15,7 +16,7 @@ func (a *app) startLibrary(k generator.LibraryKind) *cobra.Command {
 	var copied string
 	c := &cobra.Command{
 		Use:     k.Name + " ID",
-		Short:   "a " + k.Name + " of your own, in " + k.Folder + "/",
+		Short:   article(k.Name) + " of your own, in " + k.Folder + "/",
 		Long:    "A file to fill in, or with --copy a shipped one to change. A file of yours with a shipped one's name takes its place.",
 		Example: fmt.Sprintf("  paceleaf start %s my-%s", k.Name, k.Name),
 		Args:    args(1, 1, "an id, such as my-"+k.Name),
@@ -43,4 +44,12 @@ func (a *app) startLibrary(k generator.LibraryKind) *cobra.Command {
 	}
 	c.Flags().StringVar(&copied, "copy", "", "begin with a copy of this shipped "+k.Name)
 	return c
+}
+
+// article is a noun with its article.
+func article(noun string) string {
+	if strings.ContainsRune("aeiou", rune(noun[0])) {
+		return "an " + noun
+	}
+	return "a " + noun
 }

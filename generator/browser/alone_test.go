@@ -9,7 +9,7 @@ import (
 	"github.com/chromedp/chromedp"
 )
 
-// asked collects every address that a tab asks for.
+// asked collects every address that a tab asks for, and gives them up to now once.
 func (p tab) asked() func() []string {
 	p.Helper()
 	var lock sync.Mutex
@@ -27,29 +27,47 @@ func (p tab) asked() func() []string {
 	return func() []string {
 		lock.Lock()
 		defer lock.Unlock()
-		return append([]string(nil), list...)
+		now := list
+		list = nil
+		return now
 	}
 }
 
-// TestNothingLeavesThePage holds that a page of a person asks for nothing but itself, and a page of the library for nothing
-// but files of its own folder; whoever works on the diary asks for nothing either.
-func TestNothingLeavesThePage(t *testing.T) {
-	for _, f := range pages(t) {
-		t.Run(f.path, func(t *testing.T) {
-			t.Parallel()
-			p := open(t, "about:blank", look{before: clock(asOf)})
-			asked := p.asked()
-			p.do(chromedp.Navigate(f.url))
-			eval[chromedp.Void](p, `void document.querySelectorAll("button:not(.send)").forEach(b => b.click())`)
-			for _, url := range asked() {
-				own := url == f.url || strings.HasPrefix(url, "data:image/")
-				library := strings.Contains(f.path, "library/") && strings.HasPrefix(url, "file://") && strings.Contains(url, "/library/")
-				if !own && !library {
-					t.Errorf("the page asks for %s", url)
-				}
+// TestPagesKeepToThemselves holds that a page of a person asks for nothing but itself, and a page of the library for nothing
+// but files of its own folder, and whoever works on the diary asks for nothing either; that no script throws; and that a script
+// which is not the page's own is stopped by its policy.
+func TestPagesKeepToThemselves(t *testing.T) {
+	watch := `window.wrong = []; addEventListener("error", e => wrong.push(e.message));
+		addEventListener("securitypolicyviolation", e => wrong.push(e.violatedDirective)); console.error = e => wrong.push(String(e))`
+	asked := map[tab]func() []string{}
+	var lock sync.Mutex
+	visit(t, pages(t), look{before: clock(asOf) + ";" + watch}, func(p tab, f file) {
+		lock.Lock()
+		of := tab{nil, p.ctx} // one ear a tab
+		if asked[of] == nil {
+			asked[of] = p.asked()
+		}
+		urls := asked[of]
+		lock.Unlock()
+		urls()
+		p.navigate(f.url)
+		eval[chromedp.Void](p, `void document.querySelectorAll("button:not(.send)").forEach(b => b.click())`)
+		for _, url := range urls() {
+			own := url == f.url || strings.HasPrefix(url, "data:image/")
+			library := strings.Contains(f.path, "library/") && strings.HasPrefix(url, "file://") && strings.Contains(url, "/library/")
+			if !own && !library {
+				p.Errorf("the page asks for %s", url)
 			}
-		})
-	}
+		}
+		if wrong := eval[[]string](p, "wrong"); len(wrong) > 0 {
+			p.Errorf("scripts fail: %q", wrong)
+		}
+		eval[chromedp.Void](p, `void document.querySelector("style").after(Object.assign(document.createElement("script"), {textContent: "1"}))`)
+		eval[chromedp.Void](p, `new Promise(done => setTimeout(done, 50))`)
+		if wrong := eval[[]string](p, "wrong"); len(wrong) != 1 || !strings.Contains(wrong[0], "script-src") && !strings.Contains(wrong[0], "default-src") {
+			p.Errorf("a script put in by the test should be stopped by the policy, and is not: %q", wrong)
+		}
+	})
 }
 
 // TestAskingIsSeen holds the test itself: a picture from elsewhere is seen, though the page's own policy keeps it away.
@@ -60,25 +78,5 @@ func TestAskingIsSeen(t *testing.T) {
 	eval[chromedp.Void](p, `new Promise(done => setTimeout(done, 200))`)
 	if !strings.Contains(strings.Join(asked(), " "), "x.png") {
 		t.Errorf("a request was not seen: %q", asked())
-	}
-}
-
-// TestNoScriptFails holds that no script of any page throws, and that none is stopped by the page's own policy.
-func TestNoScriptFails(t *testing.T) {
-	for _, f := range pages(t) {
-		t.Run(f.path, func(t *testing.T) {
-			t.Parallel()
-			p := open(t, "about:blank", look{before: `window.wrong = []; addEventListener("error", e => wrong.push(e.message));
-				addEventListener("securitypolicyviolation", e => wrong.push(e.violatedDirective)); console.error = e => wrong.push(String(e))`})
-			p.do(chromedp.Navigate(f.url))
-			if wrong := eval[[]string](p, "wrong"); len(wrong) > 0 {
-				t.Errorf("scripts fail: %q", wrong)
-			}
-			eval[chromedp.Void](p, `void document.querySelector("style").after(Object.assign(document.createElement("script"), {textContent: "1"}))`)
-			eval[chromedp.Void](p, `new Promise(done => setTimeout(done, 50))`)
-			if wrong := eval[[]string](p, "wrong"); len(wrong) != 1 || !strings.Contains(wrong[0], "script-src") && !strings.Contains(wrong[0], "default-src") {
-				t.Errorf("a script put in by the test should be stopped by the policy, and is not: %q", wrong)
-			}
-		})
 	}
 }

@@ -11,6 +11,7 @@ import (
 	"context"
 	"os"
 	"os/exec"
+	"strconv"
 	"strings"
 	"sync"
 	"testing"
@@ -92,11 +93,14 @@ type tab struct {
 	ctx context.Context
 }
 
-// open opens a page in a tab of its own, which the end of the test closes. No page may take longer than four minutes.
+// patience is how long a tab may take with all its pages, on a machine that does other things too.
+var patience = map[bool]time.Duration{false: 10 * time.Minute, true: 2 * time.Hour}[long]
+
+// open opens a page in a tab of its own, which the end of the test closes.
 func open(t *testing.T, url string, l look) tab {
 	t.Helper()
 	ctx, cancel := chromedp.NewContext(chrome(t))
-	ctx, late := context.WithTimeout(ctx, 4*time.Minute)
+	ctx, late := context.WithTimeout(ctx, patience)
 	t.Cleanup(func() { late(); cancel() })
 	p := tab{t, ctx}
 	p.look(l)
@@ -105,6 +109,25 @@ func open(t *testing.T, url string, l look) tab {
 	}
 	p.do(chromedp.Navigate(url))
 	return p
+}
+
+// visit sees a list of pages in two tabs, for a tab costs as much as a small page. Each page is a test of its own.
+func visit(t *testing.T, list []file, l look, see func(p tab, f file)) {
+	t.Helper()
+	for half := range 2 {
+		t.Run("tab "+strconv.Itoa(half+1), func(t *testing.T) {
+			t.Parallel()
+			p := open(t, "about:blank", l)
+			for i := half; i < len(list); i += 2 {
+				t.Run(list[i].path, func(t *testing.T) {
+					at := tab{t, p.ctx}
+					at.look(l)
+					at.navigate(list[i].url)
+					see(at, list[i])
+				})
+			}
+		})
+	}
 }
 
 // look sets width, theme and scripts of a tab.
@@ -121,6 +144,18 @@ func (p tab) look(l look) {
 	call(p, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Features: []*emulation.MediaFeature{{Name: "prefers-color-scheme", Value: theme}}})
 	call(p, emulation.SetScriptExecutionDisabled, emulation.SetScriptExecutionDisabledParams{Value: l.noScript})
 	call(p, network.Enable, network.EnableParams{})
+}
+
+// navigate goes to another page in the same tab.
+func (p tab) navigate(url string) {
+	p.Helper()
+	p.do(chromedp.Navigate(url))
+}
+
+// eachText is the text of each element that is shown, without spaces around it.
+func (p tab) eachText(selector string) []string {
+	p.Helper()
+	return eval[[]string](p, `[...document.querySelectorAll("`+selector+`")].filter(e => e.tagName == "OPTION" || e.checkVisibility()).map(e => e.textContent.replace(/\s+/g, " ").trim())`)
 }
 
 func (p tab) do(steps ...chromedp.Action[chromedp.Void]) {

@@ -16,14 +16,18 @@ import (
 
 // Sizes of print in points. Clear print asks for 12 at least (UKAAF, second-hand); figures' digits and the works that a page
 // rests on may be smaller. The desk's pages are dense, and no smaller than 9. All chosen; a measure may be 5 % off (smallest).
-var leastPoints = map[string]float64{"handout": 9, "hold": 9, "worksheet": 9, "overview": 9, "retest": 9, "floor": 9,
-	"program": 7, "note": 8} // a note for colleagues stands on one sheet, to go with a letter
+var leastPoints = map[string]float64{"handout": 9, "hold": 9, "worksheet": 9, "letter": 9, "overview": 9, "retest": 9, "floor": 9,
+	"program": 7, "note": 9} // a note for colleagues stands on one sheet, to go with a letter
 
 const measured = 0.95
 
 // mostSheets is how many sheets of A4 a page may take at the most.
 // A program is one sheet of paper: two sides.
-var mostSheets = map[string]int{"program": 2, "note": 1, "exercise": 3, "handout": 17, "hold": 1, "worksheet": 22}
+var mostSheets = map[string]int{"program": 2, "note": 1, "exercise": 3, "handout": 12, "hold": 1, "worksheet": 9, "letter": 1}
+
+// moreOnLetter are the sheets of a handout that Letter may need beside those of A4: it is 18 mm shorter, and a card that does not
+// fit goes to the next sheet whole.
+const moreOnLetter = 1
 
 // sheets is a printed page: its text, sheet by sheet.
 type sheets struct {
@@ -130,12 +134,27 @@ func TestPaper(t *testing.T) {
 				if size < leastPoints[f.kind]*measured {
 					t.Errorf("%s: letters of %.1f pt, at least %.0f", name, size, leastPoints[f.kind])
 				}
-				if most, set := mostSheets[f.kind]; set && len(s.text) > most && !large {
+				most, set := mostSheets[f.kind]
+				if f.kind == "handout" && name == "Letter" {
+					most += moreOnLetter
+				}
+				if set && len(s.text) > most && !large {
 					t.Errorf("%s: %d sheets, at most %d", name, len(s.text), most)
 				}
 				t.Logf("%s: %d sheets, smallest letters %.1f pt", name, len(s.text), size)
 				if f.kind == "handout" || f.kind == "hold" {
 					p.onPaper(s, large)
+				}
+				if f.kind == "worksheet" && name == "A4" {
+					broken := strings.NewReplacer("-", " ") // a line may end at a hyphen
+					for _, text := range p.texts("#decide") {
+						if missing := missingOn(broken.Replace(s.text[0]), broken.Replace(text)); len(missing) > 0 {
+							t.Errorf("the decision does not stand on the first sheet whole: %v is missing", missing)
+						}
+					}
+				}
+				if f.kind == "handout" && !large {
+					p.wellFilled(name, s)
 				}
 			}
 			if !strings.HasPrefix(f.path, "library/") { // the library's own sizes are measured above
@@ -192,5 +211,9 @@ func TestPaperSees(t *testing.T) {
 	}
 	if split == 0 {
 		t.Error("an exercise over two sheets is not seen")
+	}
+	eval[chromedp.Void](p, `const apart = new CSSStyleSheet(); apart.replaceSync(".exercise, .week, #knee>div{break-before:page!important} #weeks, #knee{display:block!important;columns:auto!important}"); document.adoptedStyleSheets = [apart]`)
+	if all, least := p.full(p.printed("A4", chromedp.PaperA4)); all >= fullOnAverage || least >= leastFull {
+		t.Errorf("sheets with one thing each are measured as %.2f full, the emptiest %.2f", all, least)
 	}
 }

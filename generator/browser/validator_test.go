@@ -22,7 +22,7 @@ func TestValidHTML(t *testing.T) {
 		return string(out), err
 	}
 	var files []string
-	for _, f := range pages(t) {
+	for _, f := range every(t) {
 		files = append(files, f.url[len("file://"):])
 	}
 	if out, err := check(files...); err != nil {
