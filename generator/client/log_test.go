@@ -1,6 +1,7 @@
 package client_test
 
 import (
+	"fmt"
 	"strings"
 	"testing"
 )
@@ -76,7 +77,10 @@ func TestLogNames(t *testing.T) {
 		{"no file of text", "2026-04-27.pdf", plain, "logs/2026-04-27.pdf: this name is no log; let it end in .json, as in logs/2026-04-27.json"},
 		{"no such time", "x.json", stamped("2026-04-27 25:03"), `logs/x.json:1: written "2026-04-27 25:03" is no day and time; write year-month-day and the time, as in "2026-04-27 18:03"`},
 		{"no such day", "x.json", stamped("2026-02-30 18:03"), `logs/x.json:1: written "2026-02-30 18:03" is no day and time; write year-month-day and the time, as in "2026-04-27 18:03"`},
-		{"written before it was done", "x.json", stamped("2026-04-05 18:03"), "logs/x.json:2: 2026-04-06 lies after the day of the log, 2026-04-05; mend the day, or name the file by the day on which it was written"},
+		{"written before it was done", "x.json", stamped("2026-04-05 18:03"), `logs/x.json:2: 2026-04-06 lies after the day of the log, 2026-04-05; mend the day, or the day that "written" gives`},
+		{"no log at all", "IMG-20260427-WA0003.json", "a photograph", "logs/IMG-20260427-WA0003.json:1: this is not JSON; use the file as it was written, or write it again"},
+		{"a table cut short", "IMG-20260427-WA0003.json", plain[:40], "logs/IMG-20260427-WA0003.json:1: the file ends before its value does; use the file as it was written, or write it again"},
+		{"its day is a number", "x.json", strings.Replace(plain, `"log": 1,`, `"log": 1, "written": 20260427,`, 1), `logs/x.json:1: written "20260427" is no day and time; write year-month-day and the time, as in "2026-04-27 18:03"`},
 		{"name and file disagree", "2026-04-28.json", stamped("2026-04-27 18:03"), "logs/2026-04-28.json:1: this log says that it was written on 2026-04-27, and its name says 2026-04-28; see which is right and mend the other; until then what it says itself is believed"},
 	} {
 		if got, _ := logged(t, map[string]string{row.file: row.text}); got != row.says {
@@ -92,6 +96,21 @@ func TestLogsInTurn(t *testing.T) {
 	}
 	if _, loads := logged(t, map[string]string{"2026-04-06.json": log("09:10", "50"), "2026-04-06 (1).json": log("20:15", "45")}); loads["2026-04-06 press left"] != 45 {
 		t.Errorf("%v: the later of two logs of one day is not believed", loads)
+	}
+}
+
+// TestLogsOfOneMinute: of logs of one day and minute, or that tell no minute, the last by name is believed, however many there are.
+func TestLogsOfOneMinute(t *testing.T) {
+	logs := map[string]string{}
+	for i := range 40 {
+		on := []string{"2026-04-06", "2026-04-07", "2026-04-08"}[i%3]
+		logs[fmt.Sprintf("n%02d.json", i)] = fmt.Sprintf(`{ "log": 1, "written": "%s 18:03", "client": "tern-04", "block": 3, "done": [ { "on": "%s", "do": "press", "left": { "kg": %d, "reps": [10] } } ] }`, on, on, i)
+	}
+	_, loads := logged(t, logs)
+	for day, want := range map[string]float64{"2026-04-06": 39, "2026-04-07": 37, "2026-04-08": 38} {
+		if got := loads[day+" press left"]; got != want {
+			t.Errorf("%s: %g kg are believed, want those of n%g.json", day, got, want)
+		}
 	}
 }
 

@@ -24,7 +24,7 @@ var stampForm = regexp.MustCompile(`^(\d{4}-\d\d-\d\d) ([01]\d|2[0-3]):[0-5]\d$`
 func (r *reader) dated(l *Log, name, full string) bool {
 	named, byName := unit.ParseDay(strings.TrimSuffix(name, path.Ext(name)))
 	if l.Stamp == "" {
-		if byName != nil {
+		if byName != nil && !r.spoilt(basis.Origin{File: full, Key: "written"}) {
 			r.wrong(basis.Origin{File: full}, "this log does not say when it was written, and its name is no day", "name the file by the day on which it was written, as in logs/2026-04-27.json")
 		}
 		l.Written = named

@@ -88,12 +88,16 @@ func (c *Client) BlockOf(number int) *Block {
 
 // logDays holds the days of a log against the events, its block and its own day.
 func (r *reader) logDays(l *Log, block *Block) {
+	mend := "mend the day, or name the file by the day on which it was written"
+	if l.Stamp != "" {
+		mend = `mend the day, or the day that "written" gives` // the file's name counts for nothing then
+	}
 	see := func(on unit.Day, at basis.Origin) {
 		at = at.At("on")
 		switch {
 		case on.IsZero():
 		case on.After(l.Written):
-			r.wrong(at, fmt.Sprintf("%s lies after the day of the log, %s", on, l.Written), "mend the day, or name the file by the day on which it was written")
+			r.wrong(at, fmt.Sprintf("%s lies after the day of the log, %s", on, l.Written), mend)
 		case r.beforeEvents(on):
 			r.wrong(at, fmt.Sprintf("%s lies before the first event", on), "mend the day")
 		case block != nil && on.Before(block.Starts):

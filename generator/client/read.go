@@ -83,7 +83,6 @@ func Read(folder source.Folder, code string, clinic *Clinic, sheets *Sheets) (*C
 	}
 	r.sheets(sheets)
 	slices.SortFunc(r.c.Tests, func(a, b TestDay) int { return a.On.Compare(b.On) })
-	slices.SortFunc(r.c.Logs, func(a, b Log) int { return a.Written.Compare(b.Written) })
 	slices.SortFunc(r.c.Holds, func(a, b Hold) int { return a.From.Compare(b.From) })
 	slices.SortFunc(r.c.Blocks, func(a, b Block) int { return a.Number - b.Number })
 	r.judge()

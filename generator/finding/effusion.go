@@ -37,10 +37,28 @@ func (f *finder) hidden(d *client.TestDay, k KneeDay) unit.Grade {
 	return ""
 }
 
-// lacks is what the event's knee falls short of straight; 0 where nobody measured.
+// lacks is what the event's knee falls short of straight: as measured on the day, else as last measured since the event, for a
+// knee that nobody measured again is no straighter. 0 where nobody ever measured.
 func (f *finder) lacks(k KneeDay) unit.Degrees {
+	if !k.On.Before(f.event.Date) {
+		k.Left.Straight, k.Right.Straight = known(k.Left.Straight, f.ends.Left), known(k.Right.Straight, f.ends.Right)
+	}
 	angles, _ := f.angled(k)
 	return max(0, angles.Straight.Or(0))
+}
+
+// straightEnds are the straight ends of both knees, as last measured since the event.
+type straightEnds struct{ Left, Right basis.Num[unit.Degrees] }
+
+func (e *straightEnds) keep(k KneeDay) {
+	e.Left, e.Right = known(k.Left.Straight, e.Left), known(k.Right.Straight, e.Right)
+}
+
+func known(today, last basis.Num[unit.Degrees]) basis.Num[unit.Degrees] {
+	if today.OK() {
+		return today
+	}
+	return last
 }
 
 // AtWorst is the most swelling that a look leaves room for.

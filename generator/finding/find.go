@@ -55,6 +55,7 @@ type finder struct {
 	c      *client.Client
 	event  *client.Event
 	days   []*client.TestDay
+	ends   straightEnds // of the days gone over so far
 }
 
 // newest reports whether no later day up to asOf holds the same test; the newest one's ids carry no day.

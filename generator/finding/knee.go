@@ -25,6 +25,9 @@ func (f *finder) knee(d *client.TestDay) {
 	k.Mass = d.Mass.Named(f.stem("body", d, func(t *client.TestDay) bool { return t.Mass.OK() }).id("", "mass")).On(d.On)
 	k.Left, k.Right = f.angles(d, unit.Left), f.angles(d, unit.Right)
 	k.EffusionBy, k.EffusionHidden = d.EffusionMethod, f.hidden(d, k)
+	if !d.On.Before(f.event.Date) {
+		f.ends.keep(k)
+	}
 	f.Knees = append(f.Knees, k)
 	if d.On.Before(f.event.Date) {
 		return // what the knee was like before the event opens nothing after it

@@ -33,6 +33,8 @@ type BackLine struct {
 	Tonnage     []basis.Num[unit.Kilograms] // of each week, from the first
 	Completed   int                         // the newest week that was completed; 0: none
 	Short       basis.Said                  // why the week after it, or the first, was not
+	Last        bool                        // the completed week is the block's last: it earns no week of this block
+	Denied      basis.Said                  // the rule that keeps the week after the completed one from being earned; empty: none
 	Step        basis.Said                  // what follows for a step up: repetitions first, then tempo, then a smaller plate
 }
 
@@ -59,7 +61,7 @@ func (p *Plan) cameBack(asked *Plan) (wrong []Mistake) {
 		}
 		b := &backer{Plan: of, now: p, c: c, told: list}
 		b.found = reportsOf(p, of)
-		if back := b.back(); len(back.Lines)+len(back.Weeks)+len(back.NotDone)+len(back.Also) > 0 {
+		if back := b.back(first); len(back.Lines)+len(back.Weeks)+len(back.NotDone)+len(back.Also) > 0 {
 			p.CameBack = append(p.CameBack, back)
 		}
 	}
@@ -91,13 +93,14 @@ type backer struct {
 	found *finding.Findings
 }
 
-func (b *backer) back() CameBack {
+func (b *backer) back(first *firstPage) CameBack {
 	back := CameBack{Block: b.Block}
 	for i := range b.Prescriptions {
 		if line, some := b.line(&b.Prescriptions[i]); some {
 			back.Lines = append(back.Lines, line)
 		}
 	}
+	back.Lines = append(back.Lines, b.ofFirstPage(first)...)
 	for i := range b.c.Logs {
 		l := &b.c.Logs[i]
 		if l.Block != b.Block.Number {
@@ -146,6 +149,7 @@ func (b *backer) line(r *Prescription) (BackLine, bool) {
 			line.Short = basis.Say("week {a}: {b}", week, short)
 		}
 	}
+	line.Last, line.Denied = line.Completed == b.Block.Weeks, b.denied(r, line.Completed)
 	b.best(&line, all)
 	b.step(&line, r, all)
 	return line, true
@@ -197,7 +201,7 @@ func (b *backer) short(r *Prescription, week int) basis.Said {
 			return why
 		}
 	}
-	return ""
+	return b.unrestIn(week)
 }
 
 // best is the set with the highest estimate; of what has no load, the newest count.

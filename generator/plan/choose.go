@@ -26,8 +26,9 @@ type planner struct {
 	weeks    []Week
 	plan     *Plan
 	logs
-	things map[string]string // exercise -> slot that first used its ids
-	missed map[string]int    // exercise and leg -> weeks without it, where its load begins a step lower
+	things  map[string]string // exercise -> slot that first used its ids
+	missed  map[string]int    // exercise and leg -> weeks without it, where its load begins a step lower
+	earlier []*Plan           // what the client did before a pause; nil until somebody asks
 }
 
 // fillSlots makes the prescriptions of all slots that a session uses, in the order of the sessions.

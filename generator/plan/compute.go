@@ -139,6 +139,7 @@ func assemble(clinic *client.Clinic, p *program.Program, c, tested *client.Clien
 	for _, side := range k.sides() {
 		plan.Limits = append(plan.Limits, k.of[side].weighed(b)...)
 	}
+	plan.Worn = k.worn(b)
 	for i := range plan.Limits {
 		partLoad(&plan.Limits[i], found, fmt.Sprintf("limit-%d.%s", i+1, plan.Limits[i].Kind))
 	}

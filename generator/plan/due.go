@@ -16,7 +16,8 @@ type Due struct {
 	Standing       []DueTest // Y-balance and single-leg rise
 	Questionnaires []DueTest
 	LastSwelling   unit.Grade             // of the newest look since the event; empty: nobody looked
-	LastPain       basis.Num[unit.Points] // likewise, the worst pain
+	LastMissed     unit.Grade             // swelling that this look may have missed; empty: none
+	LastPain       basis.Num[unit.Points] // the worst pain, when it was last asked since the event
 }
 
 // DueTest is one test with the keys to fill in.
@@ -43,9 +44,9 @@ func DueTests(clinic *client.Clinic, p *program.Program, c *client.Client, on un
 			d.days = append(d.days, &c.Tests[i])
 		}
 	}
-	swelling, pain := d.lastLook()
-	return Due{Day: d.day(), Strength: d.strength(), Lifts: d.lifts(), Hops: d.hops(), Standing: d.standing(), Questionnaires: d.questionnaires(),
-		LastSwelling: swelling, LastPain: pain}
+	due := Due{Day: d.day(), Strength: d.strength(), Lifts: d.lifts(), Hops: d.hops(), Standing: d.standing(), Questionnaires: d.questionnaires()}
+	d.look(&due)
+	return due
 }
 
 type duer struct {

@@ -15,6 +15,7 @@ type GoalState struct {
 	By    unit.Day    // the first day of the week by which it should be reached; later where a limit stood in its way
 	State string      // reached, not yet, late, not tested, waits
 	Until unit.Day    // of one that waits: the first day on which limits leave room for it; zero: until further notice
+	Lost  unit.Day    // of one that was reached in time: the look from which on it is not met any more; zero: it still is
 	Found *basis.Step // nil: not tested
 	On    unit.Day
 }
@@ -48,7 +49,7 @@ func (j judge) goals(k knees) (list []GoalState) {
 		case (s.Mark.Grade != "" || m.Unit == s.Mark.Unit) && reaches(m, s.Sense, s.Mark):
 			s.State = "reached"
 		case j.calmInTime(s):
-			s.State = "reached"
+			s.State, s.Lost = "reached", j.swelledAgain(s)
 		case waits:
 			s.State = "waits"
 		case late:
@@ -74,6 +75,20 @@ func (j judge) calmInTime(s GoalState) bool {
 		}
 	}
 	return false
+}
+
+// swelledAgain is the first look, after the last calm one, at which swelling was more than the goal asks.
+func (j judge) swelledAgain(s GoalState) (lost unit.Day) {
+	for _, k := range j.found.Knees {
+		switch {
+		case k.Effusion == "" || k.On.Before(j.event.Date):
+		case reaches(finding.Measure{Grade: k.AtWorst()}, s.Sense, s.Mark):
+			lost = unit.Day{}
+		case lost.IsZero():
+			lost = k.On
+		}
+	}
+	return lost
 }
 
 // flagGoals says which goals are late, and whom to tell.

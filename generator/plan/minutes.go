@@ -17,34 +17,44 @@ const (
 	roundTo      = 5.0    // minutes, up
 )
 
-// minutes says about how long each session of the phase takes, from the doses of the first week that has them. The legs
-// take turns, so that one works in the other's rest: the rest of an exercise counts once. A session that is done in parts
-// all through the day has no length.
+// minutes says about how long each session of the phase takes in its longest week: a week is spent at one place, so what is
+// done at another one is not added to it. A session that is done in parts all through the day has no length.
 func (p *planner) minutes() map[string]int {
 	lengths := map[string]int{}
 	for _, s := range p.phase.Sessions {
-		seconds, parts := 0.0, false
-		rests := map[*program.Slot]float64{}
-		for _, r := range p.plan.Prescriptions {
-			if !slices.Contains(r.Sessions, s.ID) {
-				continue
-			}
-			work, rest := lengthOf(r.Slot, r.Exercise, &r.Weeks[0])
-			parts = parts || r.Weeks[0].Dose.TimesADay != nil
-			seconds += work
-			if _, begun := rests[r.Slot]; !begun {
-				seconds += secondsStart
-			}
-			rests[r.Slot] = max(rests[r.Slot], rest)
+		longest, parts := 0.0, false
+		for week := 1; week <= p.block.Weeks; week++ {
+			seconds, some := p.secondsIn(s.ID, week)
+			longest, parts = max(longest, seconds), parts || some
 		}
-		for _, rest := range rests {
-			seconds += rest
-		}
-		if seconds > 0 && !parts {
-			lengths[s.ID] = int(math.Ceil((seconds+warmUp)/60/roundTo) * roundTo)
+		if longest > 0 && !parts {
+			lengths[s.ID] = int(math.Ceil((longest+warmUp)/60/roundTo) * roundTo)
 		}
 	}
 	return lengths
+}
+
+// secondsIn is how long a session takes in one week, without warming up, and whether some of it is done in parts. The legs take
+// turns, so that one works in the other's rest: the rest of an exercise counts once.
+func (p *planner) secondsIn(session string, week int) (seconds float64, parts bool) {
+	rests := map[*program.Slot]float64{}
+	for _, r := range p.plan.Prescriptions {
+		at := slices.IndexFunc(r.Weeks, func(d WeekDose) bool { return d.Week == week })
+		if at < 0 || !slices.Contains(r.Sessions, session) {
+			continue
+		}
+		work, rest := lengthOf(r.Slot, r.Exercise, &r.Weeks[at])
+		parts = parts || r.Weeks[at].Dose.TimesADay != nil
+		seconds += work
+		if _, begun := rests[r.Slot]; !begun {
+			seconds += secondsStart
+		}
+		rests[r.Slot] = max(rests[r.Slot], rest)
+	}
+	for _, rest := range rests {
+		seconds += rest
+	}
+	return seconds, parts
 }
 
 // lengthOf is length where the sets differ, or where a stimulator keeps the time.

@@ -49,3 +49,33 @@ func TestMinutes(t *testing.T) {
 		})
 	}
 }
+
+// A session's length is that of its longest week: a week is spent at one place, and what is done at two is not added up.
+func TestMinutesOfOnePlace(t *testing.T) {
+	for _, row := range []struct {
+		name, more string
+		want       int
+		why        string
+	}{
+		{"at home all the time", "", 20, "a leg's 3 × 10 takes 180 s: 360 s of timed work, 480 s of rest once, 60 s, 300 s: 1200 s"},
+		{"week 2 at the hotel", away("2026-06-08", "2026-06-14", "hotel"), 20, "the hotel's 3 × 10 without a press is as long; both in one sum would be 35 min"},
+	} {
+		w := who{starts: "2026-06-01", weeks: 3, more: row.more, files: bare(rows("kneeling", "", "", "{ week = 0, allowed = true }"), "", `"pressed", "timed"`)}
+		phase := "programs/phases/settle.toml"
+		w.files[phase] = strings.Replace(w.files[phase], "sets = 3\nreps = 10\nreserve = 2\nweekly_percent = 2.5", "sets = 3\nreps = 10\nreserve = 2\nrest_s = 160", 1)
+		for id, needs := range map[string]string{"pressed": "needs = [\"angled-leg-press\"]\n", "timed": ""} {
+			w.files["programs/exercises/"+id+".toml"] = "title = \"" + id + "\"\ndescribe = \"Do.\"\ntrains = [\"quadriceps\"]\nkinds = []\nside = \"one\"\ncontraction = [\"concentric\"]\nresisted_by = \"body\"\nstanding = \"common practice\"\nlift_s = 2\nhold_s = 1\nlower_s = 3\n" + needs
+		}
+		p := w.plan(t)
+		if got := p.Minutes["a"]; got != row.want {
+			t.Errorf("%s: %d min, want %d (%s)", row.name, got, row.want, row.why)
+		}
+		done := map[string]bool{}
+		for _, r := range p.Prescriptions {
+			done[r.Exercise.ID] = true
+		}
+		if done["timed"] != (row.more != "") || !done["pressed"] {
+			t.Errorf("%s: the row does not show what it says: %v", row.name, done)
+		}
+	}
+}

@@ -39,13 +39,61 @@ func (p *planner) pausedIn(week int) bool {
 	return asked.Rank() >= Pause.Rank()
 }
 
-// newInPause says why an exercise is passed over in a later week of a pause: time ends no pause, so nothing new begins for that knee.
-// Where the client is elsewhere, what stands there takes the place of what does not. Common practice, no source.
+// goesOnInPause reports whether rules 27 name an exercise among what goes on: range, quad sets, swelling care. That may begin in a
+// pause too. A quad set is held against nothing but time; what no limit speaks of leaves the knee alone, such as pumping the foot.
+func goesOnInPause(e *program.Exercise) bool {
+	bends := slices.Contains(e.Trains, "range")
+	quadSet := e.Isometric() && slices.Contains(e.Trains, "quadriceps") && e.ResistedBy == program.Time
+	return !restsInPause(e) && (bends || quadSet || len(e.Kinds) == 0)
+}
+
+// newInPause says why an exercise of the paused knee is passed over: time ends no pause, so nothing new begins for that knee in a
+// later week, and in the first one nothing that the block before did not ask for. Where the client is elsewhere, what stands there
+// takes the place of what does not. Common practice, no source.
 func (p *planner) newInPause(slot *program.Slot, e *program.Exercise, side unit.Side, w Week) basis.Said {
-	if w.Number == 1 || w.Place != p.weeks[0].Place || !p.symptoms.Pauses() || !p.knees.involves(e, side) || p.prescribed(slot, e, side, 1) {
+	switch {
+	case !p.knees.involves(e, side):
 		return ""
+	case w.Number == 1 && p.pausedIn(1) && !goesOnInPause(e) && !p.didBefore(e, side),
+		w.Number > 1 && w.Place == p.weeks[0].Place && p.symptoms.Pauses() && !p.prescribed(slot, e, side, 1):
+		return "nothing new begins in a pause"
 	}
-	return "nothing new begins in a pause"
+	return ""
+}
+
+// didBefore reports whether the knee did an exercise on the block before, or on this block's page as it was before something came
+// to light. Without a block before that counts from the same event there is nothing to compare with, and so all counts as done.
+func (p *planner) didBefore(e *program.Exercise, side unit.Side) bool {
+	if p.earlier == nil {
+		p.earlier = p.pagesBefore()
+	}
+	pages := p.earlier
+	return len(pages) == 0 || slices.ContainsFunc(pages, func(page *Plan) bool {
+		return page.prescribed(&Prescription{Exercise: e, Side: side}) != nil
+	})
+}
+
+// pagesBefore are the block before, as it was issued, and this one's first page; none where the block before tells nothing.
+func (p *planner) pagesBefore() (pages []*Plan) {
+	pages = []*Plan{}
+	last := blockBefore(p.client, p.block)
+	if last == nil {
+		return pages
+	}
+	asked := p.asked
+	if asked == nil || asked.Block.Number != last.Number {
+		asked, _ = compute(p.plan.Clinic, p.program, asIssued(p.client, last))
+	}
+	if asked == nil || asked.Event.Date != p.event.Date {
+		return pages
+	}
+	pages = append(pages, asked)
+	if first := p.plan.firstPage(); first != nil {
+		if page := first.page(); page != nil {
+			pages = append(pages, page)
+		}
+	}
+	return pages
 }
 
 // gentleDaily puts what a paused knee still does into the daily session: it stands where hard work stood, and would else be

@@ -127,6 +127,9 @@ func TestRule28d_RestlessTests(t *testing.T) {
 		{"effusion = \"trace\"\npain_worst = 2\n", "", "calm"},
 		{"effusion = \"1+\"\npain_worst = 0\n", "effusion was 1+ at the last look", "impact asks for a trace"},
 		{"effusion = \"zero\"\npain_worst = 4\npain_next_morning = 1\n", "pain was 4 at the last look", ""},
+		{"effusion = \"trace\"\neffusion_method = \"patellar-tap\"\npain_worst = 0\n", "effusion was trace at the last look, which may have missed up to 1+", "the kneecap tap sees no less"},
+		{"effusion = \"zero\"\nleft.lacks_extension_deg = 9\npain_worst = 0\n", "effusion was zero at the last look, which may have missed up to 3+", "the sweep of a bent knee is none"},
+		{"effusion = \"trace\"\n", "pain was not asked since the event", "missing is never calm"},
 		{"pain_worst = 0\n", "swelling was not looked at since the event", "missing is never calm"},
 	} {
 		w := who{starts: "2026-04-06", tests: map[string]string{"2025-12-01": calm, "2026-04-01": row.look}}

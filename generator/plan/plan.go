@@ -34,6 +34,7 @@ type Plan struct {
 	Trends        []Trend   // towards what is still asked
 	Groups        *Groups   // what groups of people showed; nil where it does not apply
 	Limits        []Window  // every window of every limit weighed that touches the block or lies ahead, winners and losers
+	Worn          []Worn    // how each brace is set, day by day
 	Prescriptions []Prescription
 	Dropped       []Dropped
 	Sessions      []SessionDay

@@ -25,7 +25,7 @@ func (p *planner) prescribe(slot *program.Slot, e *program.Exercise, side unit.S
 	r.Span, r.Way, r.Body, r.StepShare, r.Tonnage = l.span(), l.way, l.body, l.stepShare(&d), l.tonnage(&d)
 	r.Volume = l.volume(&d, r.Tonnage)
 	r.Mechanics, r.FromIsometric = l.mechanics(&d), l.isometricStart(&d)
-	r.Easier, r.Harder = p.neighbour(e.Easier, side), p.neighbour(e.Harder, side)
+	r.Easier, r.Harder = p.neighbour(e.Easier, side, false), p.neighbour(e.Harder, side, true)
 	switch {
 	case l.logged != nil:
 		r.LiftedOn, r.Tested, r.Logged = l.logged.on, l.logged.reach, true
@@ -41,8 +41,9 @@ func (p *planner) prescribe(slot *program.Slot, e *program.Exercise, side unit.S
 	p.plan.Prescriptions = append(p.plan.Prescriptions, r)
 }
 
-// neighbour is the easier or harder exercise, where it could be done in every week of the block.
-func (p *planner) neighbour(id string, side unit.Side) *program.Exercise {
+// neighbour is the easier or harder exercise, where it could be done in every week of the block, at each week's place and as the
+// therapist left it. A harder one must have its whole range: who may only rock the pedals is not asked whether to ride. Chosen.
+func (p *planner) neighbour(id string, side unit.Side, whole bool) *program.Exercise {
 	e := p.program.Exercises[id]
 	if e == nil {
 		return nil
@@ -53,9 +54,10 @@ func (p *planner) neighbour(id string, side unit.Side) *program.Exercise {
 	bound := p.knees.involves(e, side)
 	for _, w := range p.weeks {
 		_, lacks := deviceFor(e, w.Place, p.setup(e))
-		left := p.asMeasured(p.knees.permits(e, daysFrom(w.Starts, 7), side), e, side, w.Number)
-		if lacks != "" || !left.allowed || bound && p.heldBack(e, w.Number) != "" ||
-			(bound || p.knees.operatedToo(side)) && p.unopened(e) != "" {
+		left, why := p.mayDo(e, side, w, bound)
+		narrowed := left.reach != nil && e.Range != nil && !e.Range.Within(*left.reach)
+		begins := bound && p.pausedIn(w.Number) && !goesOnInPause(e) && !p.didBefore(e, side)
+		if lacks != "" || why != "" || whole && narrowed || begins {
 			return nil
 		}
 	}

@@ -26,7 +26,9 @@ type DoseChange struct {
 	Role     string
 	Before   *Prescription // nil: it is new
 	Now      *Prescription // nil: it is asked no more
-	Because  basis.Said    // of one that is new, why it was passed over before; of one that is gone, why now; else what holds its load
+	// Because is of one that is new why it was passed over before, of one that is gone why now; else what the symptoms of that knee are,
+	// where they ask for something.
+	Because basis.Said
 }
 
 // sinceBlock is nil for a first block, and where the block before counted from another event or cannot be worked out again.
@@ -50,6 +52,8 @@ func (p *Plan) sinceBlock(asked *Plan) *SinceBlock {
 		now := &p.Prescriptions[i]
 		c := DoseChange{Exercise: now.Exercise, Side: now.Side, Role: now.Role, Before: asked.prescribed(now), Now: now}
 		switch {
+		case late(now) && (c.Before == nil || late(c.Before)):
+			continue // the first week asks for it in neither block
 		case c.Before == nil:
 			c.Because = asked.droppedFor(now)
 		case sameDose(c.Before, now):
@@ -76,14 +80,29 @@ func blockBefore(c *client.Client, b *client.Block) (last *client.Block) {
 	return last
 }
 
-// prescribed is the prescription of the same exercise and leg.
-func (p *Plan) prescribed(like *Prescription) *Prescription {
+// late reports whether an exercise has no first week: it begins, or is first chosen, in a later one.
+func late(r *Prescription) bool { return r.Weeks[0].Week > 1 }
+
+// prescribed is the prescription of the same exercise and leg: of several that of the same slot, else the first.
+func (p *Plan) prescribed(like *Prescription) (first *Prescription) {
 	for i := range p.Prescriptions {
-		if r := &p.Prescriptions[i]; r.Exercise.ID == like.Exercise.ID && r.Side == like.Side {
+		r := &p.Prescriptions[i]
+		switch {
+		case r.Exercise.ID != like.Exercise.ID || r.Side != like.Side:
+		case r.slotID() == like.slotID():
 			return r
+		case first == nil:
+			first = r
 		}
 	}
-	return nil
+	return first
+}
+
+func (r *Prescription) slotID() string {
+	if r.Slot == nil {
+		return ""
+	}
+	return r.Slot.ID
 }
 
 // droppedFor is why an exercise of a leg was passed over; empty where nobody asked for it.
@@ -95,22 +114,28 @@ func (p *Plan) droppedFor(like *Prescription) basis.Said {
 	return p.Dropped[i].Because
 }
 
-// sameDose reports whether two prescriptions ask for the same in their first weeks.
+// sameDose reports whether two prescriptions ask for the same in their first weeks, and in the first week of the block.
 func sameDose(a, b *Prescription) bool {
 	x, y := a.Weeks[0], b.Weeks[0]
-	return sameWork(x.Dose, y.Dose) && x.FindYourWeight == y.FindYourWeight && x.Plates.Or(0) == y.Plates.Or(0) && sameReach(x.Range, y.Range) && a.Level == b.Level
+	return late(a) == late(b) && a.Level == b.Level && sameWork(x.Dose, y.Dose) && x.FindYourWeight == y.FindYourWeight && sameAs(x.Range, y.Range) &&
+		sameNum(x.Plates, y.Plates) && sameNum(x.HoldAt, y.HoldAt) && sameNum(x.Stretch, y.Stretch) && sameNum(x.Pressure, y.Pressure) && slices.EqualFunc(x.Each, y.Each, sameSet)
+}
+
+func sameSet(a, b SetDose) bool { return sameAs(a.Reps, b.Reps) && sameNum(a.Plates, b.Plates) }
+
+// sameNum reports whether two numbers are alike: what is missing is like nothing but what is missing too.
+func sameNum[Q unit.Quantity](a, b basis.Num[Q]) bool {
+	x, known := a.Value()
+	y, too := b.Value()
+	return known == too && (!known || x == y)
 }
 
 // sameWork compares what a therapist would call the dose; effort in words, tempo and notes are none.
 func sameWork(a, b program.Dose) bool {
 	for _, pair := range [][2]*int{{a.Sets, b.Sets}, {a.Reps, b.Reps}, {a.RepsTo, b.RepsTo}, {a.Reserve, b.Reserve}, {a.Minutes, b.Minutes}, {a.Contacts, b.Contacts}, {a.Rounds, b.Rounds}, {a.TimesADay, b.TimesADay}} {
-		if (pair[0] == nil) != (pair[1] == nil) || pair[0] != nil && *pair[0] != *pair[1] {
+		if !sameAs(pair[0], pair[1]) {
 			return false
 		}
 	}
-	return (a.HoldFor == nil) == (b.HoldFor == nil) && (a.HoldFor == nil || *a.HoldFor == *b.HoldFor)
-}
-
-func sameReach(a, b *unit.Reach) bool {
-	return (a == nil) == (b == nil) && (a == nil || *a == *b)
+	return sameAs(a.HoldFor, b.HoldFor) && sameAs(a.WorkFor, b.WorkFor)
 }

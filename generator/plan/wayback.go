@@ -41,10 +41,12 @@ func (p *planner) delay(e *program.Exercise, side unit.Side, first int) int {
 	return 0
 }
 
-// lastGrowing is the week whose growth a week has: its own, or the one before stay or step back came to light.
+// lastGrowing is the week whose growth a week has: its own, or the one before stay, step back or a pause came to light. In a pause the other
+// leg goes on, and no further: its handout says "no more than this", so no page may print a ceiling that rises.
 func (p *planner) lastGrowing(e *program.Exercise, week int) int {
 	for _, g := range p.symptoms.Signals {
-		if g.Since > 0 && g.Since <= week && g.Action.Rank() < Pause.Rank() && g.speaksOf(e) {
+		lasting := g.Action.Rank() >= Pause.Rank() && g.Level != "session"
+		if (g.Since > 0 || lasting) && g.Since <= week && g.speaksOf(e) {
 			week = max(1, g.Since-1)
 		}
 	}
