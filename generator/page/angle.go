@@ -11,14 +11,18 @@ import (
 )
 
 // landmarks name a bend without a number: each holds up to and with its angle. Chosen so that a person can check them
-// by eye against straight and a right angle.
+// by eye against straight and a right angle. "A right angle" holds from 90° to 3° beyond and never below it: who may bend to 86°
+// and is told of a right angle would go 4° too far.
 var landmarks = []struct {
 	upTo unit.Degrees
 	key  string
 }{
 	{0, "beyond"}, {14, "nearly-straight"}, {34, "soft"}, {54, "half"}, {69, "well-bent"}, {84, "short-of-right"},
-	{95, "right"}, {114, "past-right"}, {129, "deep"}, {180, "fullest"},
+	{belowRight, "nearly-right"}, {93, "right"}, {114, "past-right"}, {129, "deep"}, {180, "fullest"},
 }
+
+// belowRight is the last bend, of those written to a hundredth, that is less than a right angle.
+const belowRight unit.Degrees = 89.99
 
 // degrees writes a bend as a number, never to whole degrees: a limit of 72.6° is not 73.
 func (h handout) degrees(d unit.Degrees) string {
@@ -93,6 +97,33 @@ func (h handout) inRange(e *program.Exercise, r unit.Reach, bends *unit.Degrees,
 		says += " " + w.Say("range.no-deeper", "at", h.degrees(r.MostBent))
 	}
 	return says
+}
+
+// lacksStraight reports whether a leg, or either of both, could not be straightened when it was last measured.
+func (h handout) lacksStraight(side unit.Side) bool {
+	var left, right unit.Degrees
+	if h.Found == nil {
+		return false
+	}
+	for _, k := range h.Found.Knees {
+		if v, ok := k.Left.Straight.Value(); ok {
+			left = v
+		}
+		if v, ok := k.Right.Straight.Value(); ok {
+			right = v
+		}
+	}
+	return side != unit.Right && left > 0 || side != unit.Left && right > 0
+}
+
+// laterRange is the range of a later week: how far the knee bends now has been said in the first.
+func (h handout) laterRange(p plan.Prescription, d plan.WeekDose) string {
+	says := h.rangeOf(p, d)
+	if d.Bends == nil || d.Range == nil {
+		return says
+	}
+	at := h.degrees(d.Range.MostBent)
+	return strings.Replace(says, h.w.Say("range.a-little-further", "now", h.degrees(*d.Bends), "at", at), h.w.Say("range.a-little-further-later", "at", at), 1)
 }
 
 // through says how a knee goes through a range. Of a walk or a jump nobody moves it from here to there: it may bend so far.

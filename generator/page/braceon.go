@@ -13,11 +13,11 @@ func (h handout) braceOn(p plan.Prescription, d plan.WeekDose) string {
 	if p.Side == unit.Both && len(p.Exercise.Kinds) == 0 && d.Range == nil {
 		return "" // of the trunk alone
 	}
-	l, worn := h.braceOf(p.Side, d.Starts)
+	a, worn := h.Braced(p.Side, d.Starts)
 	if !worn {
 		return ""
 	}
-	w, a := h.w, l.Allow
+	w := h.w
 	switch {
 	case a.Locked != nil && d.Range != nil && !d.Range.Within(unit.Reach{Straightest: *a.Locked, MostBent: *a.Locked}),
 		a.Range != nil && d.Range != nil && !d.Range.Within(*a.Range):
@@ -32,20 +32,9 @@ func (h handout) braceOn(p plan.Prescription, d plan.WeekDose) string {
 	return w.Say("brace.on")
 }
 
-// braceOf is the brace that a leg wears on a day, by the limit that holds then.
-func (h handout) braceOf(side unit.Side, on unit.Day) (l plan.Window, worn bool) {
-	for _, l := range h.Limits {
-		of := h.sideOf(l.Side)
-		if l.Wins && l.Kind == unit.Brace && !l.Allow.Free() && inForce(l.From, l.Lifts, on) && (of == side || side == unit.Both || of == unit.Both) {
-			return l, true
-		}
-	}
-	return l, false
-}
-
 // gently is a sentence about bending freely; where a brace is locked, the one that leaves it on.
 func (h handout) gently(free, braced string) string {
-	if l, worn := h.braceOf(h.side(), h.Block.Starts); worn && l.Allow.Locked != nil {
+	if set, worn := h.Braced(h.side(), h.Block.Starts); worn && set.Locked != nil {
 		return h.w.Say(braced)
 	}
 	return h.w.Say(free)

@@ -73,7 +73,7 @@ func (h handout) firstLimit() string {
 		return ""
 	}
 	first := bans[max(0, slices.IndexFunc(bans, func(b ban) bool { return b.side == h.side() || b.side == unit.Both }))]
-	if first.side == h.side() {
+	if first.side == h.side() && !h.otherWorks(first) {
 		return first.says
 	}
 	return h.w.Say("brief.limit-of", "leg", h.legLabel(first.side), "what", first.says)

@@ -27,7 +27,7 @@ func (d *desk) backLines(back plan.CameBack) Node {
 	table := d.table("came-back", d.say("came-back-caption"), "exercise", "leg", "sessions", "best-set", "estimate", "tonnage", "completed", "next-step")
 	for _, l := range back.Lines {
 		table.row("", l.Exercise.Title, d.word("role", l.Role, "side", d.word("side", string(l.Side))), d.say("done-of", "done", l.Done, "asked", l.Asked),
-			d.reason(l.BestSet), amount(l.Best), d.tonnages(l), nonEmpty("; ", d.completed(l), d.reason(l.Short)), d.reason(l.Step))
+			d.reason(l.BestSet), tenths(l.Best), d.tonnages(l), nonEmpty("; ", d.completed(l), d.reason(l.Short)), d.reason(l.Step))
 	}
 	return table
 }
@@ -46,11 +46,21 @@ func (d *desk) tonnages(l plan.BackLine) string {
 	return strings.Join(all, ", ")
 }
 
+// completed is the newest completed week, with what it has earned: nothing where it was the last of its block, or where the knee denies it.
 func (d *desk) completed(l plan.BackLine) string {
 	if l.Completed == 0 {
 		return d.say("completed-none")
 	}
-	return d.say("completed-week", "n", l.Completed, "next", l.Completed+1)
+	key := "completed-week"
+	switch {
+	case l.Last && l.Denied != "":
+		key = "completed-last-denied"
+	case l.Last:
+		key = "completed-last"
+	case l.Denied != "":
+		key = "completed-denied"
+	}
+	return d.say(key, "n", l.Completed, "next", l.Completed+1, "why", d.reason(l.Denied))
 }
 
 // backWeeks are the sessions of a week as a whole, where they were rated.

@@ -122,7 +122,11 @@ func (d *desk) decideActivities() Node {
 			closed++
 		}
 		if a.State == "closed" && (closed > nextActivities || a.NotBefore.After(blockEnd(d.p))) {
-			later = append(later, d.say("activity-later", "activity", a.Activity.Title, "day", cmp.Or(d.nearDay(a.NotBefore), "–")))
+			day := cmp.Or(d.nearDay(a.NotBefore), "–")
+			if !a.NotBefore.IsZero() && !a.NotBefore.After(d.p.AsOf) {
+				day = d.say("in-brackets", "what", d.floorOf(a))
+			}
+			later = append(later, d.say("activity-later", "activity", a.Activity.Title, "day", day))
 			continue
 		}
 		lines = append(lines, d.activityLine(a))
@@ -133,6 +137,14 @@ func (d *desk) decideActivities() Node {
 	return group("decide-activities", d.say("decide-activities"), 3, bullets("", lines...))
 }
 
+// floorOf is the floor in time of a closed activity: a day that is past is no longer what it waits for.
+func (d *desk) floorOf(a plan.ActivityState) string {
+	if a.NotBefore.After(d.p.AsOf) {
+		return d.say("not-before", "day", d.nearDay(a.NotBefore))
+	}
+	return d.say("floor-passed", "day", d.nearDay(a.NotBefore))
+}
+
 func (d *desk) activityLine(a plan.ActivityState) string {
 	open := slices.DeleteFunc(withoutFloors(a.Criteria), func(c plan.Criterion) bool { return c.Passed() })
 	missing, floor := "", ""
@@ -140,7 +152,7 @@ func (d *desk) activityLine(a plan.ActivityState) string {
 		missing = d.say("activity-missing", "what", d.markNames(open, false))
 	}
 	if a.State == "closed" && !a.NotBefore.IsZero() {
-		floor = d.say("not-before", "day", d.nearDay(a.NotBefore))
+		floor = d.floorOf(a)
 	}
 	return d.say("activity-line", "activity", a.Activity.Title, "state", nonEmpty(", ", d.word("activity-state", a.State), floor), "passed", d.passedOf(a.Criteria),
 		"more", nonEmpty("; ", missing, d.reason(a.Because)))

@@ -55,11 +55,14 @@ func (d *desk) flagsOf(is func(id string) bool) (lines []flagLine) {
 	return lines
 }
 
-// flagged are flags for the first sheet: of several of one kind the last, which says most, and how many more there are.
+// eachTold are the flags of which every one asks for something of its own: a question, or a call to the client by a day.
+var eachTold = []string{"ask-surgeon", "limit-tightens"}
+
+// flagged are flags for the first sheet: of several of one kind the last and how many more there are, unless each is told.
 func (d *desk) flagged(is func(id string) bool) (says []string) {
 	var lines []flagLine
 	for _, l := range d.flagsOf(is) {
-		if i := slices.IndexFunc(lines, func(have flagLine) bool { return have.id == l.id && l.id != "ask-surgeon" }); i >= 0 {
+		if i := slices.IndexFunc(lines, func(have flagLine) bool { return have.id == l.id && !slices.Contains(eachTold, l.id) }); i >= 0 {
 			l.more = lines[i].more + 1
 			lines[i] = l
 			continue
@@ -85,8 +88,11 @@ func (d *desk) decideSurgeon() Node {
 	return group("decide-surgeon", d.say("decide-surgeon"), 3, bullets("", lines...))
 }
 
-// tellSurgeon are goals that are late and that the program wants told.
+// tellSurgeon is the swelling that pauses the knee, and goals that are late and that the program wants told.
 func (d *desk) tellSurgeon() (lines []string) {
+	if ask := d.askSwelling(); ask != "" {
+		lines = append(lines, ask)
+	}
 	for _, g := range d.p.Goals {
 		if g.State == "late" && g.Goal.Tell == "surgeon" {
 			lines = append(lines, d.say("tell-surgeon", "what", d.measuresOf([]string{g.Goal.Measure})[0], "found", orDash(d.foundOf(g)), "wanted", d.wantedOf(g), "day", d.nearDay(g.By)))

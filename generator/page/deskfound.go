@@ -5,7 +5,6 @@ import (
 
 	"paceleaf/generator/basis"
 	"paceleaf/generator/finding"
-	"paceleaf/generator/plan"
 	"paceleaf/generator/unit"
 )
 
@@ -94,7 +93,7 @@ func (d *desk) bare(measure, ratio string) string {
 	if ratio == "" || m.SEM == nil {
 		return ratio
 	}
-	return d.say("found-error", "value", ratio, "sem", withUnit(resultNumber(*m.SEM), m.Unit))
+	return d.say("found-error", "value", ratio, "sem", readTo(*m.SEM, m.Unit))
 }
 
 func (d *desk) foundLift(id string) []string {
@@ -109,21 +108,34 @@ func (d *desk) foundHop(id string) []string {
 	return []string{d.titled(d.measuresOf([]string{name})[0], t.On), scoreOf(legOf(d.bothSides()[0], t.Left, t.Right)), scoreOf(legOf(d.bothSides()[1], t.Left, t.Right)), d.bare(name, amount(t.LSI)), d.since(name)}
 }
 
-// foundKnee is range, swelling and pain: of the event's knee, and of the other where it was measured.
+// foundKnee is range, swelling and pain: of the event's knee, and the range of the other, which may have been measured on another day.
 func (d *desk) foundKnee() [][]string {
 	knees := d.p.Found.Knees
+	mine, theirs := d.bothSides()[0], d.bothSides()[1]
 	angle := func(title, measure string, of func(finding.KneeAngles) string, compared string) []string {
-		k := newestOf(knees, func(k finding.KneeDay) bool { return of(legOf(d.bothSides()[0], k.Left, k.Right)) != "" })
-		return []string{d.titled(d.say(title), k.On), of(legOf(d.bothSides()[0], k.Left, k.Right)), of(legOf(d.bothSides()[1], k.Left, k.Right)), compared, d.since(measure)}
+		newest := func(side unit.Side) (unit.Day, string) {
+			value := func(k finding.KneeDay) string { return of(legOf(side, k.Left, k.Right)) }
+			k := newestOf(knees, func(k finding.KneeDay) bool { return value(k) != "" })
+			return k.On, value(k)
+		}
+		on, own := newest(mine)
+		otherOn, other := newest(theirs)
+		if other != "" && own != "" && otherOn != on {
+			other = nonEmpty(", ", other, d.nearDay(otherOn))
+		}
+		if own == "" {
+			on = otherOn
+		}
+		return []string{d.titled(d.say(title), on), own, other, compared, d.since(measure)}
 	}
 	error := ""
 	if m := d.p.Found.Measures["extension"]; m.SEM != nil {
-		error = d.say("found-band", "sem", withUnit(resultNumber(*m.SEM), m.Unit))
+		error = d.say("found-band", "sem", readTo(*m.SEM, m.Unit))
 	}
 	swollen := newestOf(knees, func(k finding.KneeDay) bool { return k.Effusion != "" })
 	hurt := newestOf(knees, func(k finding.KneeDay) bool { return k.Pain.OK() })
 	return [][]string{
-		angle("found-straight", "extension", func(a finding.KneeAngles) string { return amount(a.Straight) }, error),
+		angle("found-straight", "extension", d.straightEnd, error),
 		angle("found-bend", "flexion", func(a finding.KneeAngles) string { return amount(a.Flexion) }, d.valueOf("flexion.percent-of-other")),
 		{d.titled(d.say("found-swelling"), swollen.On), d.swelling(swollen), "", "", ""},
 		{d.titled(d.say("found-pain"), hurt.On), nonEmpty(", ", pair(amount(hurt.Pain), amount(hurt.Morning)), d.word("pain", hurt.PainKind)), "", "", d.since("pain")},
@@ -136,14 +148,4 @@ func (d *desk) valueOf(measure string) string {
 		return d.outcome(m.Value)
 	}
 	return ""
-}
-
-// since is the change of a measure, and whether it is more than the error of the test.
-func (d *desk) since(measure string) string {
-	i := slices.IndexFunc(d.p.Changes, func(c plan.Change) bool { return c.Measure == measure })
-	if i < 0 || d.p.Changes[i].Delta == nil {
-		return ""
-	}
-	c := d.p.Changes[i]
-	return d.say("since-"+dashes.Replace(string(c.Verdict)), "change", d.signed(c.Delta), "day", d.w.ShortDay(c.Before.On), "error", d.outcomeOf(c.Error.MDC95))
 }

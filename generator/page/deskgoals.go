@@ -11,10 +11,10 @@ func (d *desk) goals() []Node {
 	table := d.table("goals", d.say("goals-caption"), "id", "found", "wanted", "by", "state", "tell", "rule")
 	for _, g := range d.p.Goals {
 		class, tell := "", ""
-		if g.State == "late" {
+		if g.State == "late" || !g.Lost.IsZero() {
 			class = "missing"
 		}
-		if g.State != "reached" {
+		if g.State != "reached" || !g.Lost.IsZero() {
 			tell = d.word("set-by", string(g.Goal.Tell))
 		}
 		table.row(class, g.Goal.Measure, d.foundOf(g), d.wantedOf(g), d.nearDay(g.By), d.goalState(g), tell,
@@ -41,10 +41,13 @@ func (d *desk) wantedOf(g plan.GoalState) string {
 	return d.word("sense", g.Sense, "mark", mark)
 }
 
-// goalState is how a goal stands; one that waits for a limit says until when.
+// goalState is how a goal stands; one that waits for a limit says until when, one that was reached and is lost since when.
 func (d *desk) goalState(g plan.GoalState) string {
-	if g.State == "waits" && !g.Until.IsZero() {
+	switch {
+	case g.State == "waits" && !g.Until.IsZero():
 		return d.say("goal-waits-until", "day", d.nearDay(g.Until))
+	case g.State == "reached" && !g.Lost.IsZero():
+		return d.say("goal-lost", "day", d.nearDay(g.Lost))
 	}
 	return d.word("goal-state", g.State)
 }

@@ -18,7 +18,7 @@ func (d *desk) withSpan(most basis.Num[unit.Kilograms], span finding.Span) strin
 	if !most.OK() || !ok {
 		return d.amountOr(most)
 	}
-	return d.say("with-span", "maximum", amount(most), "low", resultNumber(float64(unit.CutTo(low, 0.1))), "high", tenths(span.High))
+	return d.say("with-span", "maximum", tenths(most), "low", resultNumber(float64(unit.CutTo(low, 0.1))), "high", tenths(span.High))
 }
 
 // tenths is a number to a tenth, never above what it is, with its unit.

@@ -25,8 +25,12 @@ func (d *desk) sinceLines() (lines []sinceLine) {
 	}
 	for _, c := range d.p.Since.Changes {
 		line := sinceLine{exercise: c.Exercise.Title, sides: []unit.Side{c.Side}, what: d.sinceWhat(c), why: nonEmpty("; ", d.sinceWhy(c), d.sinceBecause(c))}
-		if line.short, line.shortWhy = line.what, d.sinceWhy(c); c.Before == nil {
+		line.short, line.shortWhy = line.what, d.sinceWhy(c)
+		switch {
+		case c.Before == nil:
 			line.short = d.say("since-new-short")
+		case c.Now != nil && c.Now.Weeks[0].Week == 1 && c.Before.Weeks[0].Week > 1:
+			line.short = d.say("since-began-short", "week", c.Before.Weeks[0].Week)
 		}
 		i := slices.IndexFunc(lines, func(have sinceLine) bool {
 			return have.exercise == line.exercise && have.what == line.what && have.why == line.why
@@ -71,22 +75,19 @@ func (d *desk) sinceShort() (lines []string) {
 	return lines
 }
 
-// goneTogether are the lines with what is asked no more for one reason in one of them.
+// goneTogether are the lines with what is asked no more of the same legs for one reason in one of them.
 func (d *desk) goneTogether(lines []sinceLine) (fewer []sinceLine) {
 	gone := d.say("since-gone")
 	for _, l := range lines {
-		i := slices.IndexFunc(fewer, func(have sinceLine) bool { return l.what == gone && have.what == gone && have.why == l.why })
+		i := slices.IndexFunc(fewer, func(have sinceLine) bool {
+			return l.what == gone && have.what == gone && have.why == l.why && have.legs == l.legs
+		})
 		if i < 0 {
 			fewer = append(fewer, l)
 			continue
 		}
 		if !slices.Contains(strings.Split(fewer[i].exercise, "; "), l.exercise) {
 			fewer[i].exercise += "; " + l.exercise
-		}
-		for _, leg := range strings.Split(l.legs, ", ") {
-			if !slices.Contains(strings.Split(fewer[i].legs, ", "), leg) {
-				fewer[i].legs += ", " + leg
-			}
 		}
 	}
 	return fewer
@@ -110,9 +111,13 @@ func (d *desk) sinceTable() Node {
 func (d *desk) sinceWhat(c plan.DoseChange) string {
 	switch {
 	case c.Before == nil:
-		return d.say("since-new", "dose", nonEmpty(", ", d.doseOf(c.Now.Weeks[0]), d.loadIn(c.Now)))
+		return d.say("since-new", "dose", nonEmpty(", ", d.doseOf(c.Now.Weeks[0]), d.onIn(c.Now)))
 	case c.Now == nil:
 		return d.say("since-gone")
+	case c.Now.Weeks[0].Week > 1:
+		return d.say("since-begins", "week", c.Now.Weeks[0].Week)
+	case c.Before.Weeks[0].Week > 1:
+		return d.say("since-began", "week", c.Before.Weeks[0].Week, "dose", nonEmpty(", ", d.doseOf(c.Now.Weeks[0]), d.onIn(c.Now)))
 	}
 	var parts []string
 	turn := func(key, before, now string) {
@@ -121,8 +126,8 @@ func (d *desk) sinceWhat(c plan.DoseChange) string {
 		}
 	}
 	was, is := c.Before.Weeks[0], c.Now.Weeks[0]
-	turn("load", d.loadIn(c.Before), d.loadIn(c.Now))
-	turn("dose", partsApart(d.doseParts(was.Dose), d.doseParts(is.Dose)), partsApart(d.doseParts(is.Dose), d.doseParts(was.Dose)))
+	turn("load", d.onIn(c.Before), d.onIn(c.Now))
+	turn("dose", partsApart(d.sinceParts(was), d.sinceParts(is)), partsApart(d.sinceParts(is), d.sinceParts(was)))
 	turn("range", d.reach(was.Range), d.reach(is.Range))
 	turn("level", numberOr(c.Before.Level), numberOr(c.Now.Level))
 	return nonEmpty("; ", parts...)
@@ -134,6 +139,26 @@ func (d *desk) sinceBecause(c plan.DoseChange) string {
 		return d.say("since-before", "why", d.reason(c.Because))
 	}
 	return d.reason(c.Because)
+}
+
+// sinceParts are the parts of a dose, with the force of a hold and what a cuff asks.
+func (d *desk) sinceParts(w plan.WeekDose) []string {
+	parts := d.doseParts(w.Dose)
+	if w.HoldAt.OK() {
+		parts = append(parts, d.say("hold-at", "amount", amount(w.HoldAt)))
+	}
+	if w.Pressure.OK() {
+		parts = append(parts, d.say("since-cuff", "pressure", amount(w.Pressure)))
+	}
+	return parts
+}
+
+// onIn is what the first week asks to put on, set by set where sets differ, or how long to pull a band.
+func (d *desk) onIn(pr *plan.Prescription) string {
+	if w := pr.Weeks[0]; !w.FindYourWeight && (len(w.Each) > 0 || w.Stretch.OK()) {
+		return d.plates(w)
+	}
+	return d.loadIn(pr)
 }
 
 // partsApart are the parts of two doses that are not in both.

@@ -106,7 +106,7 @@ func (h handout) diaryMove(number int, m move) DiaryMove {
 
 func (h handout) diaryLeg(m move, p plan.Prescription) DiaryLeg {
 	leg := DiaryLeg{Side: p.Side, Says: h.boxTitle(p)}
-	if slices.ContainsFunc(p.Weeks, func(d plan.WeekDose) bool { return d.FindYourWeight || d.Plates.Or(0) > 0 }) {
+	if slices.ContainsFunc(p.Weeks, hasLoad) {
 		leg.Load = "kg"
 		if marked(p.Device) {
 			leg.Load = "lb"
@@ -125,4 +125,9 @@ func (h handout) diaryLeg(m move, p plan.Prescription) DiaryLeg {
 		leg.Later = append(leg.Later, s.weeks)
 	}
 	return leg
+}
+
+// hasLoad reports whether a log has a place for the load of a week's dose: beside repetitions alone.
+func hasLoad(d plan.WeekDose) bool {
+	return (d.Dose.Reps != nil || len(d.Each) > 0) && (d.FindYourWeight || d.Plates.Or(0) > 0)
 }

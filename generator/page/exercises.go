@@ -55,7 +55,7 @@ func (h handout) exercise(number int, m move) Node {
 			factual("prepare", fact(w.Say("setup.prepare"), e.Words.Setup)),
 			steps("steps", e.Words.Steps...),
 			h.ladder(m)),
-		group("boxes", "", 4, append(boxes, h.rangeOfAll(m))...),
+		group("boxes", "", 4, append([]Node{h.rangeOfAll(m)}, boxes...)...),
 		h.setUp(m),
 		group("hints", "", 4,
 			named("cues", w.Say("exercise.cues"), h.cues(m)),

@@ -10,7 +10,7 @@ import (
 
 // Handout is the page that a client takes home, as a draft: only a signature makes it more.
 func Handout(p *plan.Plan, w *words.Words) View {
-	h := handout{p, w}
+	h := handout{withoutSport(p), w}
 	v := View{Format: 1, Kind: "handout", Lang: w.Lang, Dir: w.Dir, Code: p.Client.Code,
 		Title: w.Say("page.title", "knee", h.knee(), "name", h.name(), "n", p.Block.Number, "clinic", p.Clinic.Name),
 		Draft: w.Say("page.draft"),

@@ -57,7 +57,7 @@ func TestGrownPagesRead(t *testing.T) {
 			{true, "Contact, A whole match: not before this day.", "one date for both"},
 			{true, "## Goals for your LEFT knee", ""},
 			{true, "- **Straight (0°)** Planned for Mon 9 February 2026. Tell us at your next visit.", "late, said calmly"},
-			{true, "- **Bend to 120° (well past a right angle)** By Mon 4 May 2026.", ""},
+			{true, "- **Bend to 120° (well past a right angle)** Usual around Mon 4 May 2026. Later is no failure.", "a day is no promise (rule 18)"},
 			{true, "- **A strong front of the thigh** Planned for Mon 30 March 2026. We look at it together at your next visit.", "no percentage"},
 			{false, "Little or no swelling", "what is reached is not listed"},
 		},

@@ -22,10 +22,21 @@ func (h handout) head() Part {
 func (h handout) help() Node {
 	w := h.w
 	spans := []Span{strong(w.Say("head.help")), {Text: " " + w.Say("head.help-emergency") + " "}, dial(h.Clinic.Emergency)}
+	spans = append(spans, h.helpAway()...)
 	for _, p := range h.Clinic.Phones {
 		spans = append(spans, Span{Text: dot + p.Who + " "}, dial(p.Number))
 	}
 	return spoken("help", append(spans, Span{Text: dot}, Span{Text: w.Say("head.help-when"), Href: "#stop"})...)
+}
+
+// helpAway is the emergency number of each time away, where it is another one, with the days on which it holds.
+func (h handout) helpAway() (spans []Span) {
+	for _, a := range h.aways() {
+		if a.Emergency != "" && a.Emergency != h.Clinic.Emergency {
+			spans = append(spans, Span{Text: dot + h.w.Say("head.help-away", "when", h.runs(a.From, a.Until)) + " "}, dial(a.Emergency))
+		}
+	}
+	return spans
 }
 
 // whose is the name with the code, or the code alone.

@@ -39,7 +39,7 @@ func (h handout) stretches(p plan.Prescription, said bool) (all []stretch) {
 		if week.Number == p.Weeks[0].Week || !chosen && said && h.elsewhere(p, week.Number) {
 			continue
 		}
-		says, last := h.w.Say("later.not"), len(all)-1
+		says, last := h.leftOut(p, week.Number), len(all)-1
 		if chosen {
 			says = h.ceiling(p, before, d)
 			if !d.Plates.OK() && h.sameBox(p, before, d) { // a weight is said in digits for each week
@@ -112,9 +112,9 @@ func (h handout) ceiling(p plan.Prescription, before, d plan.WeekDose) string {
 	parts = append(parts, h.newManner(before, d)...)
 	says := h.w.Say("later.up-to", "what", strings.Join(parts, dot))
 	if now := h.rangeOf(p, d); now != "" && now != h.rangeOf(p, before) {
-		says += " " + now
+		says += " " + h.laterRange(p, d)
 		if wider(before.Range, d.Range) {
-			says += " " + h.w.Say("later.told") // a date alone opens nothing
+			says = joined(says, h.w.Say("later.told"), h.untilOpened(p, before)) // a date alone opens nothing
 		}
 	}
 	return says

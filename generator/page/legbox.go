@@ -42,10 +42,11 @@ func (h handout) boxTitle(p plan.Prescription) string {
 	return title
 }
 
-// begins says from which week on the box counts, where it is not the first, and that it is a ceiling.
+// begins says from which week on the box counts, where it is not the first, and what to do until told. That later weeks are ceilings
+// stands above all weeks.
 func (h handout) begins(p plan.Prescription) string {
 	if first := p.Weeks[0]; !first.Due {
-		return h.w.Say("dose.from-week", "week", first.Week)
+		return joined(h.w.Say("dose.from-week", "week", first.Week), h.untilBegun(p))
 	}
 	return ""
 }
@@ -166,7 +167,11 @@ func (h handout) rangeOf(p plan.Prescription, d plan.WeekDose) string {
 	if d.Range == nil || d.Range.Empty() {
 		return ""
 	}
-	return strings.TrimSpace(h.inRange(p.Exercise, *d.Range, d.Bends, measuredEnd(d)) + " " + h.pin(d.NearPin, d.PinDeg))
+	says := h.inRange(p.Exercise, *d.Range, d.Bends, measuredEnd(d))
+	if d.Range.Arc() == 0 && d.Range.MostBent == 0 && h.lacksStraight(p.Side) {
+		says = h.w.Say("range.hold-as-straight")
+	}
+	return strings.TrimSpace(says + " " + h.pin(d.NearPin, d.PinDeg))
 }
 
 // sameRange is the range of an exercise, where it is the same word for word in the boxes of both legs.
@@ -186,7 +191,7 @@ func (h handout) ownRange(m move, p plan.Prescription) string {
 	return h.rangeOf(p, p.Weeks[0])
 }
 
-// rangeOfAll is the range of both legs in one line that names them, below their boxes.
+// rangeOfAll is the range of both legs in one line that names them, above their boxes: how far comes before how heavy.
 func (h handout) rangeOfAll(m move) Node {
 	says := h.sameRange(m)
 	if says == "" {

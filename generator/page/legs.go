@@ -1,6 +1,8 @@
 package page
 
 import (
+	"slices"
+
 	"paceleaf/generator/plan"
 	"paceleaf/generator/unit"
 )
@@ -37,6 +39,27 @@ func (h handout) ofLeg(what string, side unit.Side) string {
 		return what
 	}
 	return h.w.Say("leg.of", "what", what, "leg", h.legLabel(side))
+}
+
+// ofOneLeg names the leg beside a limit, the event's own too where the other leg does with weight what the limit is about: a line that
+// named none would forbid what the other leg's box asks for.
+func (h handout) ofOneLeg(what string, b ban) string {
+	if b.side == h.side() && h.otherWorks(b) {
+		return h.w.Say("leg.of", "what", what, "leg", h.legLabel(b.side))
+	}
+	return h.ofLeg(what, b.side)
+}
+
+// otherWorks reports whether the other leg does, with weight, what a limit on bending, straightening or effort is about.
+func (h handout) otherWorks(b ban) bool {
+	about := map[string]unit.Kind{"bending": unit.LoadedBend, "straightening": unit.StraighteningUnderLoad}[b.topic]
+	if about == "" && b.topic != "effort" || b.side == unit.Both {
+		return false
+	}
+	return slices.ContainsFunc(h.Prescriptions, func(p plan.Prescription) bool {
+		return p.Side == b.side.Opposite() && p.Exercise != nil && (about == "" || p.Exercise.Names(about)) &&
+			slices.ContainsFunc(p.Weeks, func(d plan.WeekDose) bool { return d.Plates.OK() || d.FindYourWeight })
+	})
 }
 
 func (h handout) legLabel(side unit.Side) string {

@@ -2,7 +2,6 @@ package page
 
 import (
 	"slices"
-	"strings"
 
 	"paceleaf/generator/plan"
 	"paceleaf/generator/program"
@@ -67,51 +66,45 @@ func (l *letter) letterFound() Part {
 	return l.part("letter-found", l.found(false))
 }
 
-// trained are the exercises of the block, with the loads of its first week.
-func (l *letter) trained() Part {
-	var each []string
-	for _, legs := range l.byExercise() {
-		loads := l.ofLegs(legs, func(pr plan.Prescription) string { return l.loadIn(&pr) })
-		each = append(each, nonEmpty(" ", legs[0].Exercise.Title, inBrackets(loads)))
-	}
-	if len(each) == 0 {
-		return l.part("letter-trained", l.note("nothing-prescribed"))
-	}
-	return l.part("letter-trained", paragraph("", l.say("letter-trained", "which", strings.Join(each, "; "))))
-}
-
-func inBrackets(text string) string {
-	if text == "" {
-		return ""
-	}
-	return "(" + text + ")"
-}
-
-// limitsKept are the limits in force in the block, each with whose word it is.
+// limitsKept are the limits of the block, each with whose word it is; one that begins within the block says from when.
 func (l *letter) limitsKept() Part {
-	var lasting []plan.Window // of several that follow each other and allow the same, the last
+	var lasting []plan.Window // those that follow each other without a gap and allow the same, in one
 	for _, window := range l.p.Limits {
 		if !window.Wins || !window.Touches || window.Gap || window.Allow.Free() {
 			continue
 		}
 		i := slices.IndexFunc(lasting, func(have plan.Window) bool {
-			return l.limitName(have) == l.limitName(window) && l.allows(have) == l.allows(window) && have.SetBy == window.SetBy
+			return l.limitName(have) == l.limitName(window) && l.allows(have) == l.allows(window) && have.SetBy == window.SetBy && goesOn(have, window)
 		})
 		switch {
 		case i < 0:
 			lasting = append(lasting, window)
 		case window.Lifts.IsZero() || window.Lifts.After(lasting[i].Lifts) && !lasting[i].Lifts.IsZero():
+			window.From = lasting[i].From
 			lasting[i] = window
 		}
 	}
 	lines := make([]string, len(lasting))
 	for i, window := range lasting {
-		lines[i] = l.say("letter-limit", "limit", l.limitName(window), "allows", l.allows(window), "until", l.untilOf(window), "whose", l.whoseWord(window))
+		lines[i] = l.say("letter-limit", "limit", l.limitName(window), "allows", l.allows(window), "until", nonEmpty(", ", l.fromOf(window), l.untilOf(window)), "whose", l.whoseWord(window))
 	}
 	if len(lines) == 0 {
 		return l.part("letter-limits", l.note("no-limits"))
 	}
 	return l.part("letter-limits", bullets("limits", lines...))
+}
+
+// goesOn reports whether a window begins before an earlier one has lifted, or on that day.
+func goesOn(have, window plan.Window) bool {
+	return have.Lifts.IsZero() || !window.From.After(have.Lifts)
+}
+
+// fromOf is the day on which a limit begins, where that is still to come.
+func (l *letter) fromOf(window plan.Window) string {
+	if !window.From.After(l.p.AsOf) {
+		return ""
+	}
+	return l.say("letter-begins", "day", l.nearDay(window.From))
 }
 
 func (l *letter) untilOf(window plan.Window) string {
@@ -180,7 +173,7 @@ func (l *letter) contested() Part {
 	return l.part("letter-contested", spoken("", spans...))
 }
 
-// applies reports whether a note is about an exercise of the plan, a limit in force in the block, or, of one that names neither, about
+// applies reports whether a note is about an exercise of the plan, a limit in force on some day of the block, or, of one that names neither, about
 // symmetry where a test of strength stands behind the plan.
 func (l *letter) applies(n *program.Note) bool {
 	if slices.ContainsFunc(l.p.Prescriptions, func(pr plan.Prescription) bool { return n.About(pr.Exercise.ID) }) {

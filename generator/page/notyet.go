@@ -117,7 +117,7 @@ func (h handout) banFacts(topic string, bans []ban) (facts []Fact) {
 			continue
 		}
 		value := []Span{{Text: b.says + " "}, {Text: h.mayChange(b), Em: true}}
-		facts = append(facts, Fact{Label: h.ofLeg(h.w.Say("topic."+topic), b.side), Value: value})
+		facts = append(facts, Fact{Label: h.ofOneLeg(h.w.Say("topic."+topic), b), Value: value})
 	}
 	return facts
 }

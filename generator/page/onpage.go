@@ -17,10 +17,11 @@ func (h handout) weighs() bool {
 	})
 }
 
-// has reports whether an exercise of the page names a kind, or the therapist has opened an activity that does.
+// has reports whether an exercise of the page names a kind, or the therapist has opened an activity that does. In a pause what was
+// opened rests already, so nobody is told to leave it out once more.
 func (h handout) has(kind unit.Kind) bool {
 	return slices.ContainsFunc(h.Prescriptions, func(p plan.Prescription) bool { return p.Exercise != nil && p.Exercise.Names(kind) }) ||
-		slices.ContainsFunc(h.Activities, func(a plan.ActivityState) bool {
+		!h.pausedThroughout() && slices.ContainsFunc(h.Activities, func(a plan.ActivityState) bool {
 			return a.Activity != nil && a.OpenedBy != "" && slices.Contains(a.Activity.Kinds, kind)
 		})
 }

@@ -142,7 +142,8 @@ func TestTheBraceStandsInTheBox(t *testing.T) {
 		{"a brace that nobody needs", unit.Allowance{Allowed: new(bool)}, reach(0, 0), []unit.Kind{unit.ActiveBend}, "Keep your brace on, as it was set for you."},
 	} {
 		h := handout{sampleEarly(), w}
-		h.Limits = []plan.Window{{Kind: unit.PassiveBend, Allow: unit.Allowance{Range: reach(30, 40)}, From: h.Block.Starts, SetBy: "program", Wins: true}, {Kind: unit.Brace, Allow: row.brace, From: h.Block.Starts, Lifts: h.Block.Starts.AddWeeks(2), SetBy: "surgeon", Name: "Dr Auk", Wins: true}}
+		h.Limits = []plan.Window{{Kind: unit.PassiveBend, Allow: unit.Allowance{Range: reach(30, 40)}, From: h.Block.Starts, SetBy: "program", Wins: true}}
+		h.Worn = []plan.Worn{{Side: unit.Right, Allow: row.brace, From: h.Block.Starts, Until: h.Block.Starts.AddWeeks(2)}}
 		p := plan.Prescription{Exercise: &program.Exercise{ID: "any", Kinds: row.kinds}, Side: unit.Right}
 		d := plan.WeekDose{Week: 1, Starts: h.Block.Starts, Range: row.reach}
 		if got := strings.ReplaceAll(h.braceOn(p, d), "\u00a0", " "); got != row.want {

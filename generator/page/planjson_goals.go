@@ -16,6 +16,7 @@ type goalJSON struct {
 	On       unit.Day      `json:"on,omitzero"`
 	By       unit.Day      `json:"by"`
 	Until    unit.Day      `json:"waits_until,omitzero"` // of one that waits for a limit
+	Lost     unit.Day      `json:"lost,omitzero"`        // of one that was reached in time and is not met any more: since when
 	Tell     program.Tell  `json:"tell,omitempty"`
 	Source   string        `json:"source,omitempty"`
 	Standing unit.Standing `json:"standing,omitempty"`
@@ -25,7 +26,7 @@ type goalJSON struct {
 func goalsIn(all []plan.GoalState, t *trail) []goalJSON {
 	out := []goalJSON{}
 	for _, g := range all {
-		one := goalJSON{ID: g.Goal.Measure, State: g.State, Sense: g.Sense, Wanted: jsonNumber(g.Mark.Number), Unit: g.Mark.Unit, On: g.On, By: g.By, Until: g.Until,
+		one := goalJSON{ID: g.Goal.Measure, State: g.State, Sense: g.Sense, Wanted: jsonNumber(g.Mark.Number), Unit: g.Mark.Unit, On: g.On, By: g.By, Until: g.Until, Lost: g.Lost,
 			Tell: g.Goal.Tell, Source: g.Goal.Source, Standing: g.Goal.Standing, Basis: t.id(g.Found)}
 		if g.Mark.Grade != "" {
 			one.Wanted = g.Mark.Grade

@@ -37,7 +37,7 @@ const (
 // Remarks are those about the handout of a plan.
 func Remarks(p *plan.Plan, w *words.Words, plain words.PlainWords) []Remark {
 	r := remarker{view: Handout(p, w), h: handout{p, w}, plain: plain}
-	for _, look := range []func(){r.grade, r.sentences, r.exercises, r.phrases, r.chunks, r.stepCounts, r.pictures, r.order} {
+	for _, look := range []func(){r.grade, r.sentences, r.exercises, r.phrases, r.chunks, r.stepCounts, r.pictures, r.order, r.gates} {
 		look()
 	}
 	return r.found

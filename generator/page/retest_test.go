@@ -4,12 +4,13 @@ import (
 	"strings"
 	"testing"
 
+	"paceleaf/generator/basis"
 	"paceleaf/generator/plan"
 	"paceleaf/generator/unit"
 )
 
 func TestRetest(t *testing.T) {
-	due := plan.Due{LastSwelling: unit.GradeTrace,
+	due := plan.Due{LastSwelling: unit.GradeTrace, LastPain: basis.Given("pain", basis.Rule{}, unit.Points(2), ""),
 		Day:            []plan.DueValue{{Key: "mass_kg", Last: "64.1"}, {Key: "pain_kind", Last: `"ache"`}, {Key: "left.flexion_deg", Last: "128"}, {Key: "right.flexion_deg"}},
 		Strength:       []plan.DueTest{{ID: "knee-extension", LastOn: testDay, Values: []plan.DueValue{{Key: "left.peak_n", Last: "[318, 331]"}, {Key: "right.peak_n", Last: "[402]"}}}},
 		Hops:           []plan.DueTest{{ID: "single", Closed: "impact is closed until 4 May", Values: []plan.DueValue{{Key: "left.distance_cm"}, {Key: "right.distance_cm"}}}},
@@ -68,8 +69,8 @@ func TestRetestInOtherUnits(t *testing.T) {
 func TestRetestWaitsForACalmKnee(t *testing.T) {
 	due := func(swelling unit.Grade) plan.Due {
 		values := []plan.DueValue{{Key: "left"}, {Key: "right"}}
-		return plan.Due{LastSwelling: swelling, Hops: []plan.DueTest{{ID: "single", Values: values}}, Strength: []plan.DueTest{{ID: "knee-extension", Closed: "a limit", Values: values}},
-			Lifts: []plan.DueTest{{ID: "leg-press-single", Easy: "week 12", Values: values}}}
+		return plan.Due{LastSwelling: swelling, LastPain: basis.Given("pain", basis.Rule{}, unit.Points(2), ""), Hops: []plan.DueTest{{ID: "single", Values: values}}, Strength: []plan.DueTest{{ID: "knee-extension", Closed: "a limit", Values: values}},
+			Lifts: []plan.DueTest{{ID: "leg-press-single", Easy: "week 12", Values: values}, {ID: "leg-curl", Values: values}}}
 	}
 	paused := deskPlan()
 	paused.Symptoms.Action = plan.Pause
@@ -79,11 +80,12 @@ func TestRetestWaitsForACalmKnee(t *testing.T) {
 		swelling unit.Grade
 		want     []string
 		not      string
+		waits    int
 	}{
-		{"swollen", deskPlan(), unit.Grade1, []string{"ONLY IF CALM TODAY", "effusion was 1+", "NOT YET: a limit", "NOT TO FAILURE, leave 3: week 12"}, "NOT YET: the knee is paused"},
-		{"calm", deskPlan(), unit.GradeTrace, []string{"NOT YET: a limit", "NOT TO FAILURE"}, "ONLY IF CALM TODAY"},
-		{"never looked at", deskPlan(), "", []string{"ONLY IF CALM TODAY", "swelling was not looked at"}, "NOT YET: the knee is paused"},
-		{"paused", paused, unit.Grade2, []string{"NOT YET: the knee is paused"}, "ONLY IF CALM TODAY"},
+		{"swollen", deskPlan(), unit.Grade1, []string{"ONLY IF CALM TODAY", "effusion was 1+", "NOT YET: a limit", "NOT TO FAILURE, leave 3: week 12"}, "NOT YET: the knee is paused", 2},
+		{"calm", deskPlan(), unit.GradeTrace, []string{"NOT YET: a limit", "NOT TO FAILURE"}, "ONLY IF CALM TODAY", 0},
+		{"never looked at", deskPlan(), "", []string{"ONLY IF CALM TODAY", "swelling was not looked at"}, "NOT YET: the knee is paused", 2},
+		{"paused", paused, unit.Grade2, []string{"NOT YET: the knee is paused"}, "ONLY IF CALM TODAY", 0},
 	} {
 		text := said(Retest(row.p, due(row.swelling), testDay.AddWeeks(4), deskWords(t)))
 		for _, want := range row.want {
@@ -93,6 +95,9 @@ func TestRetestWaitsForACalmKnee(t *testing.T) {
 		}
 		if strings.Contains(text, row.not) {
 			t.Errorf("%s: says %q", row.name, row.not)
+		}
+		if got := strings.Count(text, "ONLY IF CALM TODAY"); got != row.waits {
+			t.Errorf("%s: %d tests wait for a calm knee, want %d: the hop, and the lift that may go to failure", row.name, got, row.waits)
 		}
 	}
 }

@@ -24,10 +24,10 @@ func (r retest) ifCalm(plan.DueTest) string {
 	return r.say("retest-if-calm", "why", r.reason(r.restless))
 }
 
-// easily says that a lift does not go to failure yet.
+// easily says that a lift does not go to failure yet; one that may is a maximal test, and waits for a calm knee as any does.
 func (r retest) easily(test plan.DueTest) string {
 	if test.Easy == "" {
-		return ""
+		return r.ifCalm(test)
 	}
 	return r.say("retest-easily", "why", r.reason(test.Easy))
 }

@@ -202,6 +202,7 @@ func sampleEarly() *plan.Plan {
 		{Kind: unit.Impact, Allow: unit.Allowance{Allowed: &no}, From: starts, SetBy: "program", Wins: true},
 	}
 	*p.Limits[0].Allow.PartMass = 20
+	p.Worn = []plan.Worn{{Side: unit.Right, Allow: p.Limits[1].Allow, From: starts, Until: starts.AddWeeks(2)}}
 	p.Sessions = nil
 	for i := range 7 {
 		p.Sessions = append(p.Sessions, plan.SessionDay{Day: starts.AddDays(i), Week: 1, Session: "a", Title: "Every day", Daily: true})
@@ -303,6 +304,7 @@ func sampleTouch() *plan.Plan {
 	part, mass := unit.Percent(15), unit.Kilograms(10)
 	p.Limits[0].Allow = unit.Allowance{Part: &part, PartMass: &mass}
 	p.Limits[1].Allow = unit.Allowance{Range: reach(0, 60), Night: &no}
+	p.Worn[0].Allow = p.Limits[1].Allow
 	for i := range p.Prescriptions {
 		if p.Prescriptions[i].Role == "operated" {
 			p.Prescriptions[i].Role = "index"

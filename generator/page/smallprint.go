@@ -54,9 +54,19 @@ func (h handout) sources() Node {
 // initials end the name of an author: Adams D.
 var initials = regexp.MustCompile(` \p{Lu}{1,3}$`)
 
-// shortly names a work by its first author, or by its title, and its year.
+// described is what stands in place of a title that nobody noted: a sentence, with that said in parentheses.
+var described = regexp.MustCompile(` \([^)]*\)$`)
+
+// volume begins the number of a journal, which its name does not need.
+var volume = regexp.MustCompile(` \d.*$`)
+
+// shortly names a work by its first author, by its journal where its title was not noted, or by its title; and by its year.
 func (h handout) shortly(s program.Source) string {
-	name, _, _ := strings.Cut(cmp.Or(s.By, s.Title), ",")
+	name := cmp.Or(s.By, s.Title)
+	if s.By == "" && described.MatchString(s.Title) {
+		name = cmp.Or(volume.ReplaceAllString(s.In, ""), described.ReplaceAllString(s.Title, ""))
+	}
+	name, _, _ = strings.Cut(name, ",")
 	name = initials.ReplaceAllString(name, "")
 	if s.Year > 0 {
 		name += " " + strconv.Itoa(s.Year)

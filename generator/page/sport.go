@@ -4,9 +4,28 @@ import (
 	"slices"
 
 	"paceleaf/generator/plan"
+	"paceleaf/generator/unit"
 )
 
 // Sport comes back in steps. The next step is printed in full, the later ones by name, so that the list stays short.
+
+// withoutSport is the plan of a client whose sport is none, without the steps of training and match: nobody waits for what nobody
+// wants. Running, jumping and every limit stay; the worksheet has the steps.
+func withoutSport(p *plan.Plan) *plan.Plan {
+	if p.Client.Sport != unit.NoSport {
+		return p
+	}
+	own, steps := *p, map[string]bool{}
+	own.Activities = slices.DeleteFunc(slices.Clone(p.Activities), func(a plan.ActivityState) bool {
+		if a.Activity != nil && a.Activity.Sport {
+			steps[a.Activity.ID] = true
+			return true
+		}
+		return false
+	})
+	own.Dates = slices.DeleteFunc(slices.Clone(p.Dates), func(d plan.DateLine) bool { return d.Kind == "not-before" && steps[d.What] })
+	return &own
+}
 
 // sportSteps are the steps of sport that are not open, in the program's order; none where there is only one.
 func (h handout) sportSteps() (steps []plan.ActivityState) {

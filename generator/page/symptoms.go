@@ -108,13 +108,29 @@ func (h handout) trains(leg unit.Side) bool {
 	return slices.ContainsFunc(h.Prescriptions, func(p plan.Prescription) bool { return p.Side == leg })
 }
 
-// goesOn lists what may be done in a pause.
+// ownBoxes are the exercises of the paused knee that have a box, by name, each once.
+func (h handout) ownBoxes() (titles []string) {
+	for _, m := range h.moves() {
+		own := func(p plan.Prescription) bool {
+			return p.Side == h.side() || p.Side == unit.Both || h.side() == unit.Both
+		}
+		if slices.ContainsFunc(m.Legs, own) && !slices.Contains(titles, m.Exercise.Title) {
+			titles = append(titles, m.Exercise.Title)
+		}
+	}
+	return titles
+}
+
+// goesOn lists what may be done in a pause: what is always right for a knee that rests, and by name what stands in a box.
 func (h handout) goesOn() []string {
 	if !h.paused() {
 		return nil
 	}
 	w := h.w
 	on := []string{h.gently("now.on-bend", "now.on-bend-brace"), w.Say("now.on-squeeze"), w.Say("now.on-swelling")}
+	if own := h.ownBoxes(); len(own) > 0 {
+		on = append(on, w.Say("now.on-boxes", "what", w.Join(own)))
+	}
 	if other := h.side().Opposite(); h.side() != unit.Both && h.trains(other) {
 		on = append(on, w.Say("now.on-other", "leg", w.Say("leg."+string(h.side().Opposite()))))
 	}

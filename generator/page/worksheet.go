@@ -97,7 +97,11 @@ func (d *desk) event() string {
 	if e == nil {
 		return ""
 	}
-	what := nonEmpty(", ", append([]string{d.word("event", string(e.Kind)), d.word("event", e.Procedure), d.reason(basis.Said(e.Graft))}, e.Also...)...)
+	parts := []string{d.word("event", string(e.Kind)), d.word("event", e.Procedure), d.reason(basis.Said(e.Graft))}
+	for _, also := range e.Also {
+		parts = append(parts, d.word("event", also))
+	}
+	what := nonEmpty(", ", parts...)
 	return d.say("event", "what", what, "side", d.word("side", string(e.Side)), "day", d.w.Day(e.Date))
 }
 

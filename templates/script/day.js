@@ -43,7 +43,7 @@ const leg = (leg, entry) => {
     fill()
   }
   const fill = () => {
-    const loads = entry.loads ||= as.loads && [], differ = leg.load && !loads
+    const loads = entry.loads ||= as.loads && [], differ = leg.load && as.reps && !loads
     more.replaceChildren(
       button(says.same, () => take({ ...as, load: as.load, loads: as.loads })),
       ...differ ? [weight(leg, entry, "load")] : [],
