@@ -37,7 +37,7 @@ func (w printedWeek) box(exercise string) string {
 	return ""
 }
 
-// bothLegs is the line below two boxes that holds for each of them.
+// bothLegs is the line above two boxes that holds for each of them.
 var bothLegs = regexp.MustCompile(`(?m)^\*\*BOTH legs:\*\*.*$`)
 
 // rhythm is after how many days the exercise comes again, by the calendar of the block; "uneven" where that changes.

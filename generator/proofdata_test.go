@@ -128,6 +128,9 @@ func (d *proofData) take(file, key string, value any) {
 		case !several && (slices.Contains(idKeys, key) || written && v != strings.ToLower(v)):
 			d.words[v] = true
 		case several && written:
+			if key == "in" { // a journal, of which a handout leaves volume and page out
+				d.phrases = append(d.phrases, strings.TrimSpace(strings.TrimRight(v, "0123456789():- ")))
+			}
 			first, _, _ := strings.Cut(v, ",") // of the authors of a work
 			surname, _, _ := strings.Cut(first, " ")
 			d.phrases = append(d.phrases, v, first)

@@ -99,6 +99,20 @@ func TestDiaryOfAMethod(t *testing.T) {
 		{"on": "2026-04-08", "do": "leg-press-single", "left": {"kg": 45, "reps": [8]}}]}`)
 }
 
+// TestDiaryOfAWeekWithoutRepetitions: a leg that is weighed in another week asks for no weight where this one has no repetitions,
+// and the day fills. The page's data are made to ask so.
+func TestDiaryOfAWeekWithoutRepetitions(t *testing.T) {
+	p := open(t, "about:blank", look{before: clock("2026-04-08") + `
+		{ const parse = JSON.parse; JSON.parse = text => { const d = parse(text); d.moves?.[0].legs[0].asked.forEach(a => a.as = {time_s: [40, 40]}); return d } }`})
+	p.navigate(handoutOf(t, "tern-04"))
+	p.emptied()
+	p.hand(`press("Wed 8 April"); tick("Leg press", "LEFT")
+		if (box("Leg press").querySelector(".of-leg").textContent.includes("Weight")) throw Error("a weight is asked for")
+		box("Leg press").querySelector("button").click()`)
+	_, text := p.sent()
+	p.isLog(text, `{"done": [{"on": "2026-04-08", "do": "leg-press-single", "left": {"time_s": [40, 40]}}]}`)
+}
+
 // TestDiaryByTheClock: what is no set of repetitions is told in what its box asks for: minutes, landings, times a day.
 func TestDiaryByTheClock(t *testing.T) {
 	for _, c := range []struct{ code, on, title, typed, want string }{
