@@ -56,23 +56,27 @@ func (h handout) fewer() string {
 	return h.w.Say("less.times")
 }
 
-// hard is the hard work of the page, by name where it can be named.
-func (h handout) hard() string {
-	w := h.w
-	var what []string
+// whereThere are the sentences for weights, landings and running, each where the page has them.
+func (h handout) whereThere(weights, landings, running string) (what []string) {
 	if h.weighs() {
-		what = append(what, w.Say("hard.weights"))
+		what = append(what, h.w.Say(weights))
 	}
 	if h.has(unit.Impact) {
-		what = append(what, w.Say("hard.jumping"))
+		what = append(what, h.w.Say(landings))
 	}
 	if h.has(unit.Running) {
-		what = append(what, w.Say("hard.running"))
+		what = append(what, h.w.Say(running))
 	}
+	return what
+}
+
+// hard is the hard work of the page, by name where it can be named.
+func (h handout) hard() string {
+	what := h.whereThere("hard.weights", "hard.jumping", "hard.running")
 	if len(what) == 0 {
-		return w.Say("hard.all")
+		return h.w.Say("hard.all")
 	}
-	return w.Join(append(what, w.Say("hard.other")))
+	return h.w.Join(append(what, h.w.Say("hard.other")))
 }
 
 // byWeight is a sentence for a page with weights, else the one for a page without: there less is 1 set less.
@@ -85,19 +89,9 @@ func (h handout) byWeight(with, without string) string {
 
 // staying is what not to go up in, by name; "" where the page has none of them.
 func (h handout) staying() string {
-	w := h.w
-	var what []string
-	if h.weighs() {
-		what = append(what, w.Say("up.weight"))
-	}
-	if h.has(unit.Impact) {
-		what = append(what, w.Say("up.landings"))
-	}
-	if h.has(unit.Running) {
-		what = append(what, w.Say("up.running"))
-	}
+	what := h.whereThere("up.weight", "up.landings", "up.running")
 	if len(what) == 0 {
 		return ""
 	}
-	return w.Say("now.stay-in", "what", w.Join(what))
+	return h.w.Say("now.stay-in", "what", h.w.Join(what))
 }
